@@ -1,0 +1,14 @@
+# SPDX-License-Identifier: MIT
+# The rooms of the core, bottom first. A room may include only headers of rooms named here, and only of rooms above its own line.
+room(units)                                                          # quantities, number text, Result
+room(notebook USES units)                                            # what a finding is, how sentences are filled in
+room(catalog  USES units notebook)                                   # species cards and how they are read
+room(plan     USES units notebook catalog)                           # what the keeper decided
+room(edit     USES units notebook catalog plan)                      # commands and undo
+room(tank     USES units notebook plan)                              # shapes, volumes, masses
+room(water    USES units notebook catalog plan)                      # windows, water changes
+room(stocking USES units notebook catalog plan tank water)           # bodies, crowding, lanes, load
+room(rules    USES units notebook catalog plan tank water stocking)  # one finding a file, and the table of rules
+room(assess   USES units notebook catalog plan tank water stocking rules)
+room(advice   USES units notebook catalog plan edit tank water stocking rules assess)
+room(share    USES units notebook catalog plan edit tank water stocking rules assess advice)  # JSON and links in and out

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "catalog/catalog.h"
+#include "plan/plan.h"
+#include "stocking/load.h"
+#include "stocking/room.h"
+#include "stocking/stock.h"
+#include "tank/volume.h"
+#include "water/window.h"
+
+namespace shoalwright {
+
+/// Everything that a rule may look at: references only, valid while assess() runs.
+struct Facts {
+  const Plan& plan;
+  const Catalog& catalog;
+  const std::vector<Kept>& stock;
+  const Volume& volume;
+  const Windows& water;
+  const Room& room;
+  const Load& load;
+};
+
+/// A rule is a pure function that adds what it finds.
+using Rule = void (*)(const Facts& facts, std::vector<Finding>& out);
+
+/// All rules, in the order of FORMATS section 4.
+const std::vector<Rule>& all_rules();
+
+}  // namespace shoalwright

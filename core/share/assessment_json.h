@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "assess/assessment.h"
+
+namespace shoalwright {
+
+/// FORMATS section 3. A value that does not exist is null, never 0 or NaN.
+std::string assessment_json(const Assessment& assessment);
+
+}  // namespace shoalwright

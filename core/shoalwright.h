@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// The front door: everything that a program outside may rely on.
+#pragma once
+
+#include "advice/largest.h"
+#include "assess/assess.h"
+#include "catalog/builtin.h"
+#include "catalog/catalog.h"
+#include "catalog/read.h"
+#include "plan/plan.h"
+#include "share/assessment_json.h"
+#include "share/link.h"
+#include "share/patch.h"
+#include "share/plan_json.h"
+#include "units/result.h"

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "plan/plan.h"
+
+namespace shoalwright {
+
+/// What the vessel holds. `pieces_l` is empty until pieces are measured by their solids.
+struct Volume {
+  double gross_l = 0;      ///< inside, to the rim
+  double net_l = 0;        ///< water in the filled tank: pores of the substrate count, its solids do not
+  double substrate_l = 0;  ///< bulk volume of the substrate, pores and grains
+  std::optional<double> pieces_l;
+  double footprint_cm2 = 0;   ///< outside
+  double surface_cm2 = 0;     ///< free water surface
+  double filled_mass_kg = 0;  ///< glass, water and substrate; no stand, no gear
+  bool operator==(const Volume&) const = default;
+};
+
+Volume volume_of(const Plan& plan);
+
+/// The inside outline seen from above, counter-clockwise, x left to right, z front to back from the foremost point; curves as
+/// chords. `steps` is the number of chords of a full circle. Empty when the tank has no area.
+std::vector<Point> inside_outline(const Tank& tank, int steps = 96);
+
+/// Inside area seen from above in cm2, closed form; 0 where the measures span none.
+double inside_area_cm2(const Tank& tank);
+
+/// Extent of the inside seen from the front (left to right) and from the side (front to back), cm.
+double inside_length_cm(const Tank& tank);
+double inside_width_cm(const Tank& tank);
+
+/// Substrate height at depth z from the front, and at the centroid of the floor (mean height), cm.
+double substrate_height_cm(const Plan& plan, double z_cm);
+double mean_substrate_cm(const Plan& plan);
+
+}  // namespace shoalwright

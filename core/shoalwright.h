@@ -6,7 +6,6 @@
 #include "assess/assess.h"
 #include "catalog/builtin.h"
 #include "catalog/catalog.h"
-#include "catalog/read.h"
 #include "plan/plan.h"
 #include "share/assessment_json.h"
 #include "share/link.h"

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#include "stocking/body.h"
+
+#include <cmath>
+
+namespace shoalwright {
+
+LengthWeightPrior length_weight_prior(Body body) {
+  switch (body) {
+    case Body::eel: return {-2.99, 0.175, 3.06};
+    case Body::elongated: return {-2.41, 0.171, 3.12};
+    case Body::fusiform: return {-1.95, 0.173, 3.04};
+    case Body::short_deep: return {-1.70, 0.175, 3.01};
+    case Body::unknown: return {-2.00, 0.313, 3.04};
+  }
+  return {};
+}
+
+double body_mass_g(double a, double b, double total_length_cm) {
+  if (!(total_length_cm > 0)) return 0;
+  return a * std::pow(total_length_cm, b);
+}
+
+double body_mass_g(Body body, double total_length_cm) {
+  const LengthWeightPrior prior = length_weight_prior(body);
+  return body_mass_g(std::pow(10, prior.log10_a), prior.b, total_length_cm);
+}
+
+Range body_mass_band_g(Body body, double total_length_cm) {
+  const double mass_g = body_mass_g(body, total_length_cm);
+  const double factor = std::pow(10, 1.96 * length_weight_prior(body).sd_log10_a);
+  return {mass_g / factor, mass_g * factor};
+}
+
+}  // namespace shoalwright

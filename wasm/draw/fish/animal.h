@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <array>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "catalog/species.h"
+#include "draw/mesh.h"
+
+namespace shoalwright {
+
+enum class Form {
+  slim_tetra,
+  deep_tetra,
+  hatchet,
+  rasbora,
+  danio,
+  barb,
+  goldfish_fancy,
+  goldfish_long,
+  livebearer,
+  molly,
+  corydoras,
+  sucker,
+  pleco,
+  eel_loach,
+  deep_loach,
+  labyrinth,
+  fighter,
+  dwarf_cichlid,
+  angelfish,
+  mbuna,
+  rainbow_thread,
+  killi,
+  puffer,
+  goby,
+  shrimp,
+  snail,
+  frog
+};
+inline constexpr int form_count = 27;
+
+enum class Mark {
+  lateral_stripe,
+  half_stripe_red,
+  wedge,
+  bars,
+  tiger_bars,
+  bands,
+  dots,
+  spots,
+  reticulate,
+  eye_band,
+  tail_spot,
+  dorsal_spot,
+  dark_band,
+  fin_edges,
+  shell_stripes,
+  honeycomb
+};
+inline constexpr int mark_count = 16;
+
+enum class Fins { plain, longer, lyre, threads, veil, fan, sail };
+
+/// What an animal looks like: plain data, compared member by member.
+struct AnimalLook {
+  Form form = Form::slim_tetra;
+  std::vector<Mark> marks;
+  Fins fins = Fins::plain;
+  ImU32 back = rgb(0x5E6A5B), flank = rgb(0xA9AE99), belly = rgb(0xE4E2D2), accent = rgb(0xB0653C);
+  ImU32 mark = rgb(0x26232A);  ///< what dark marks are drawn in
+  bool operator==(const AnimalLook&) const = default;
+};
+
+/// The look of a catalogue entry. colours are, in order, back, flank, belly, accent and, where given, the colour of the marks;
+/// with three they are flank, mark and accent, and back and belly follow from the flank. Unknown words fall back to a slim tetra
+/// without marks, so that a keeper's own species always has a picture.
+AnimalLook animal_look(const Species::Look& look);
+
+/// Words of the catalogue for a form or mark; empty form word: nothing known.
+bool form_from_word(const std::string& word, Form& form);
+bool mark_from_word(const std::string& word, Mark& mark);
+const char* word_of(Form form);
+const char* word_of(Mark mark);
+
+/// An animal ready to draw: meshes of four finenesses and a one-tone outline, made once from its look. One body length (tip of
+/// the snout to the tip of a plain tail; shell of a snail, snout to vent of a frog) is 1, the middle of it is the origin, it
+/// looks left.
+struct Animal {
+  AnimalLook look;
+  std::array<Mesh, 4> meshes;
+  Mesh silhouette;
+};
+Animal make_animal(const AnimalLook& look);
+
+/// Keeps animals by species, so that each is made once. Owned by the app.
+class AnimalStore {
+ public:
+  const Animal& get(const std::string& species, const Species::Look& look);
+  const Animal& get(const AnimalLook& look);
+
+ private:
+  std::map<std::string, std::pair<Species::Look, Animal>> by_species_;
+  std::vector<std::pair<AnimalLook, Animal>> by_look_;
+};
+
+/// Draws one animal of `length_px` (total length as the catalogue measures it) around `centre`. facing below 0 looks left, else
+/// right. tilt in radians, nose up is positive either way.
+void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt,
+                 const Tint& tint = {});
+
+/// The same, held over the tank: its coat mixed 28 % towards the water.
+void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt, ImU32 water);
+
+/// One-tone outline for a shelf row: body in ink, fins in lighter ink, marks and eye in the colour of the paper. Looks left.
+void draw_silhouette(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, ImU32 ink, ImU32 paper);
+
+/// How far the drawing reaches from its centre at length 1, fins and threads included: left, right, below, above, looking left.
+struct Reach {
+  float left = 0, right = 0, below = 0, above = 0;
+};
+Reach reach_of(const Animal& animal);
+
+}  // namespace shoalwright

@@ -32,7 +32,7 @@ unsigned next_character(std::string_view text, size_t& at) {
   const unsigned first = byte(at);
   const int more = first < 0x80 ? 0 : first >= 0xf0 ? 3 : first >= 0xe0 ? 2 : first >= 0xc2 ? 1 : -1;
   if (more == 0) return ++at, first;
-  if (more < 0 || at + static_cast<size_t>(more) >= text.size() + 0u) return ++at, 0xfffdu;
+  if (more < 0 || at + static_cast<size_t>(more) >= text.size()) return ++at, 0xfffdu;
   unsigned c = first & (0x3fu >> more);
   for (int i = 1; i <= more; ++i) {
     if ((byte(at + static_cast<size_t>(i)) & 0xc0) != 0x80) return ++at, 0xfffdu;
@@ -81,7 +81,8 @@ bool load_faces(ImFontAtlas& atlas, const std::string_view (&bytes)[4], Faces& f
     config.FontDataOwnedByAtlas = false;
     config.OversampleH = steps_across;
     config.OversampleV = 1;
-    loaded.font[i] = atlas.AddFontFromMemoryTTF(const_cast<char*>(bytes[i].data()), static_cast<int>(bytes[i].size()), 16, &config);
+    loaded.font[i] =
+        atlas.AddFontFromMemoryTTF(const_cast<char*>(bytes[i].data()), static_cast<int>(bytes[i].size()), 16, &config);
     if (!loaded.font[i]) return false;
   }
   faces = loaded;
@@ -111,11 +112,13 @@ float draw_text_on(const Pen& pen, Type t, ImVec2 at, ImU32 colour, std::string_
   for (size_t i = 0; i < text.size();) glyphs->FindGlyph(static_cast<ImWchar>(next_character(text, i)));
   const float step = pen.device_scale * steps_across;
   const float rise = std::floor(glyphs->Ascent + 0.5f);
+  // The baked offset of half the filter's width is in device pixels, not in CSS pixels.
+  const float filter_shift = (steps_across - 1) / (2.0f * steps_across) * (1 - 1 / pen.device_scale);
   float x = at.x;
   for (size_t i = 0; i < text.size();) {
     const ImFontGlyph* g = glyphs->FindGlyph(static_cast<ImWchar>(next_character(text, i)));
     if (g->Visible) {
-      const float gx = std::floor(x * step + 0.5f) / step, gy = at.y - rise;
+      const float gx = std::floor(x * step + 0.5f) / step + filter_shift, gy = at.y - rise;
       pen.dl->PrimReserve(6, 4);
       pen.dl->PrimRectUV({gx + g->X0, gy + g->Y0}, {gx + g->X1, gy + g->Y1}, {g->U0, g->V0}, {g->U1, g->V1}, colour);
     }

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "draw/marks.h"
+#include "draw/ui.h"
+
+namespace shoalwright {
+
+/// One kind of fish on a water bar: lives in `tolerated`, thrives in `ideal`.
+struct WaterBarRow {
+  int number = 1;
+  double tolerated[2] = {0, 0};
+  double ideal[2] = {0, 0};
+};
+
+/// A quantity of the water, one thin row a kind, and the window that suits all.
+struct WaterBar {
+  std::string_view name;    ///< "GH"
+  std::string_view window;  ///< "4 to 12 °dH", in the reader's unit; what to say when there is none
+  double from = 0, to = 1;  ///< ends of the axis
+  std::vector<double> ticks;
+  std::vector<WaterBarRow> rows;
+  std::optional<std::pair<double, double>> shared;      ///< the window; none: no band
+  std::optional<std::pair<double, double>> shared_now;  ///< as it is without the fish in hand: dashed outline
+  std::optional<double> today;
+  std::optional<double> aim;
+  std::string_view message;       ///< one line beneath; empty: none
+  std::optional<Severity> grade;  ///< of the message
+  float row_height = 11;
+  int tick_decimals = 0;
+};
+
+float water_bar_height(const WaterBar& bar);
+/// Draws it and returns its height. Spot: `id`, read out as its name, window and message.
+float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const WaterBar& bar);
+
+}  // namespace shoalwright

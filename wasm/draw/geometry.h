@@ -69,8 +69,8 @@ void dashed_rect(ImDrawList* list, ImVec2 from, ImVec2 to, std::span<const float
 void dashed_ellipse(ImDrawList* list, ImVec2 centre, ImVec2 radius, std::span<const float> pattern, ImU32 colour,
                     float thickness);
 
-/// Slanted hatching between two curves: one short line a scan row from left(y) to right(y), rows `gap` apart from top to bottom;
-/// `rise` is how far each stroke climbs over its own length in pixels. Rows where right is not beyond left stay empty.
+/// Slanted hatching between two curves, for a region with curved sides: short strokes in rows `gap` pixels apart from top to
+/// bottom, from left(y) to right(y). Rows where right is not beyond left stay empty.
 void hatch_between(ImDrawList* list, float top, float bottom, float gap, const std::function<float(float)>& left,
                    const std::function<float(float)>& right, ImU32 colour, float thickness);
 

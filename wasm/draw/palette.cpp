@@ -65,7 +65,7 @@ constexpr Palette light_palette = {
     .leafR = rgb(0xA2563F),
     .carpA = rgb(0x4E8C4A),
     .carpB = rgb(0x78AF62),
-    .float = rgb(0x6FA65A),
+    .floating = rgb(0x6FA65A),
     .floatD = rgb(0x477C3F),
     .root = rgb(0x7D8F6C),
 };
@@ -126,7 +126,7 @@ constexpr Palette dark_palette = {
     .leafR = rgb(0x96543F),
     .carpA = rgb(0x3B7440),
     .carpB = rgb(0x6BA35A),
-    .float = rgb(0x6BA158),
+    .floating = rgb(0x6BA158),
     .floatD = rgb(0x3D6B38),
     .root = rgb(0x78896A),
 };

@@ -64,7 +64,7 @@ struct Palette {
   ImU32 leafR;
   ImU32 carpA;
   ImU32 carpB;
-  ImU32 float;
+  ImU32 floating;  ///< token "float", a word of the language
   ImU32 floatD;
   ImU32 root;
 };

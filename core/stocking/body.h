@@ -6,8 +6,8 @@
 namespace shoalwright {
 
 // Wet mass from length, W = a L^b.
-// Reference: Froese, R., Thorson, J.T. & Reyes, R.B. 2014. A Bayesian approach for estimating length-weight relationships in fishes.
-// Journal of Applied Ichthyology 30: 78-85 (priors by body shape).
+// Reference: Froese, R., Thorson, J.T. & Reyes, R.B. 2014. A Bayesian approach for estimating length-weight relationships in
+// fishes. Journal of Applied Ichthyology 30: 78-85 (priors by body shape).
 
 /// Prior of one body shape: mean and standard deviation of log10(a), mean of b; g and cm total length.
 struct LengthWeightPrior {

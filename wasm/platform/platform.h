@@ -38,9 +38,11 @@ struct Draft {
   double saved_ms = 0;  ///< since 1970, UTC
 };
 
-/// What the platform calls. Only `frame` is needed; an empty one of the others is not called. All are called between frames,
-/// never inside `frame`, but for `link` at the start: it is called once before the first frame.
+/// What the platform calls. `start` and `frame` are needed; an empty one of the others is not called. All are called between
+/// frames, never inside `frame`; `link` may be called once between `start` and the first frame.
 struct Listener {
+  /// The ImGui context is there, nothing is drawn yet: add the fonts (`asset`), set the style. At least one font must be added.
+  std::function<void()> start;
   /// Lay out and draw one frame, between ImGui::NewFrame and ImGui::Render.
   std::function<void()> frame;
   /// A link ("#p=…") in the address that this tab did not write: at the start, and whenever a link is pasted into the same tab.
@@ -75,9 +77,6 @@ std::string today();
 /// Bytes that were loaded with the program ("fonts/inter-regular.otf", "-medium", "-semibold", "-italic"), alive as long as it
 /// runs; empty for an unknown name.
 std::string_view asset(std::string_view name);
-
-// ---- Text entry
-// -----------------------------------------------------------------------------------------------------------------------
 
 enum class FieldKind { text, search, number };
 
@@ -117,9 +116,6 @@ void tab_stop();
 /// Mouse pointers that Dear ImGui does not have. Lasts for this frame; `automatic` follows ImGui::SetMouseCursor.
 enum class Cursor { automatic, grab, grabbing, help };
 void set_cursor(Cursor cursor);
-
-// ---- Out of the program
-// ---------------------------------------------------------------------------------------------------------------
 
 /// Puts text on the clipboard. Call it while handling a click or the copy shortcut.
 void copy_text(std::string_view text);

@@ -18,11 +18,23 @@ inline constexpr Planting default_planting = Planting::none;
 inline constexpr double default_running_weeks = 0;
 inline constexpr bool default_lid = false;
 inline constexpr double default_ca_mg_ratio = 3;
+inline constexpr SubstrateKind default_substrate = SubstrateKind::bare;
+inline constexpr double default_piece_cm = 10;  ///< each measure of a piece that was not given
 /// Ceiling of nitrate as NO3 in mg/L by strictness: lenient, usual, strict.
 inline constexpr double default_nitrate_mg_l[3] = {50, 40, 25};
 
-/// Glass of a tank whose thickness was not given, in mm, from its inside height in cm: 4 up to 30, 6 up to 40, 8 up to 50, 10 up to
-/// 60, 12 above. Common practice, no source; never a strength calculation.
+/// Water line of a tank whose filling was not given, in cm above the inside bottom; half full where the gap would leave less.
+inline double default_fill_cm(double height_cm) {
+  return height_cm > 2 * default_fill_gap_cm ? height_cm - default_fill_gap_cm : height_cm / 2;
+}
+
+/// The ceiling of nitrate that holds for a plan, in mg/L as NO3: the keeper's own, else the one of the strictness.
+inline double nitrate_ceiling_mg_l(const Plan& plan) {
+  return plan.limits.nitrate_mg_l ? *plan.limits.nitrate_mg_l : default_nitrate_mg_l[static_cast<int>(plan.strictness)];
+}
+
+/// Glass of a tank whose thickness was not given, in mm, from its inside height in cm: 4 up to 30, 6 up to 40, 8 up to 50, 10 up
+/// to 60, 12 above. Common practice, no source; never a strength calculation.
 inline double default_glass_mm(double height_cm) {
   if (height_cm <= 30) return 4;
   if (height_cm <= 40) return 6;

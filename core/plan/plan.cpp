@@ -7,7 +7,8 @@ namespace {
 
 bool covers(const std::vector<std::string>& pointers, const std::string& pointer) {
   for (const std::string& p : pointers)
-    if (pointer == p || (pointer.size() > p.size() && pointer.compare(0, p.size(), p) == 0 && pointer[p.size()] == '/')) return true;
+    if (pointer == p || (pointer.size() > p.size() && pointer.compare(0, p.size(), p) == 0 && pointer[p.size()] == '/'))
+      return true;
   return false;
 }
 

@@ -10,9 +10,9 @@
 namespace shoalwright {
 
 // A plan is what the keeper decided: plain data, metric, compared member by member. How it is written is FORMATS section 2.
-// `std::optional` empty means "not known, do not assume" (JSON null). A value that the reader filled in because its key was absent
-// (plan/defaults.h) is listed in Plan::assumed by JSON Pointer. `other_keys` keeps the keys that this version does not know, as the
-// text of a JSON object, empty when there are none.
+// `std::optional` empty means "not known, do not assume" (JSON null). A value that the reader filled in because its key was
+// absent (plan/defaults.h) is listed in Plan::assumed by JSON Pointer. `other_keys` keeps the keys that this version does not
+// know, as the text of a JSON object, empty when there are none.
 
 enum class Shape { rectangular, bow_front, cylinder, half_cylinder, quarter_cylinder, hexagon, pentagon_corner, prism };
 

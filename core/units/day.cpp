@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#include "units/day.h"
+
+#include <cstdio>
+
+namespace shoalwright {
+
+namespace {
+
+constexpr int first_year = 1583;  // the first whole year of the Gregorian calendar
+
+constexpr bool is_leap(int year) { return (year % 4 == 0 && year % 100 != 0) || year % 400 == 0; }
+
+constexpr int days_in(int year, int month) {
+  if (month == 2) return is_leap(year) ? 29 : 28;
+  return month == 4 || month == 6 || month == 9 || month == 11 ? 30 : 31;
+}
+
+/// Days of all years from year 1 to before `year`.
+constexpr int days_before(int year) {
+  const int past = year - 1;
+  return past * 365 + past / 4 - past / 100 + past / 400;
+}
+
+constexpr int epoch = days_before(1970);
+
+int digits(std::string_view text) {
+  int value = 0;
+  for (const char c : text) {
+    if (!(c >= '0' && c <= '9')) return -1;
+    value = value * 10 + (c - '0');
+  }
+  return value;
+}
+
+}  // namespace
+
+std::optional<int> day_number(std::string_view iso_day) {
+  if (!(iso_day.size() == 10 && iso_day[4] == '-' && iso_day[7] == '-')) return std::nullopt;
+  const int year = digits(iso_day.substr(0, 4)), month = digits(iso_day.substr(5, 2)), day = digits(iso_day.substr(8, 2));
+  if (!(year >= first_year && month >= 1 && month <= 12 && day >= 1 && day <= days_in(year, month))) return std::nullopt;
+  int number = days_before(year) - epoch + day - 1;
+  for (int m = 1; m < month; ++m) number += days_in(year, m);
+  return number;
+}
+
+std::string day_text(int day) {
+  int year = 1970 + day / 366;  // at or before the year wanted after 1970; walked to it below
+  while (days_before(year) - epoch > day) --year;
+  while (days_before(year + 1) - epoch <= day) ++year;
+  int rest = day - (days_before(year) - epoch), month = 1;
+  while (rest >= days_in(year, month)) rest -= days_in(year, month++);
+  char text[48];
+  std::snprintf(text, sizeof text, "%04d-%02d-%02d", year, month, rest + 1);
+  return text;
+}
+
+}  // namespace shoalwright

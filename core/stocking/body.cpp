@@ -26,6 +26,25 @@ double body_mass_g(Body body, double total_length_cm) {
   return body_mass_g(std::pow(10, prior.log10_a), prior.b, total_length_cm);
 }
 
+double adult_mass_g(const Species& species) {
+  const Species::Size& size = species.size;
+  if (size.length_weight) return body_mass_g((*size.length_weight)[0], (*size.length_weight)[1], size.adult_tl_cm);
+  return body_mass_g(size.body, size.adult_tl_cm);
+}
+
+double a_for_cm(double a_for_mm, double b) { return a_for_mm * std::pow(10, b); }
+
+double total_length_cm(Body body, double standard_length_cm) {
+  switch (body) {
+    case Body::eel: return 1.05 * standard_length_cm;
+    case Body::elongated: return 1.18 * standard_length_cm;
+    case Body::fusiform: return 1.22 * standard_length_cm;
+    case Body::short_deep: return 1.28 * standard_length_cm;
+    case Body::unknown: return 1.22 * standard_length_cm;
+  }
+  return standard_length_cm;
+}
+
 Range body_mass_band_g(Body body, double total_length_cm) {
   const double mass_g = body_mass_g(body, total_length_cm);
   const double factor = std::pow(10, 1.96 * length_weight_prior(body).sd_log10_a);

@@ -23,6 +23,15 @@ double body_mass_g(Body body, double total_length_cm);
 /// The same with a species' own a and b.
 double body_mass_g(double a, double b, double total_length_cm);
 
+/// Mass of one adult of a species in g: by its own a and b where the catalogue has them, else by the prior of its shape.
+double adult_mass_g(const Species& species);
+
+/// `a` for cm where a source gives it for mm: W = a L^b with L in mm. FishBase manual, length-weight table.
+double a_for_cm(double a_for_mm, double b);
+
+/// Total length from standard length, by body shape. Common practice, no source: real species run 1.15 to 1.30.
+double total_length_cm(Body body, double standard_length_cm);
+
 /// The 95 % band from the spread of a alone, in g.
 Range body_mass_band_g(Body body, double total_length_cm);
 

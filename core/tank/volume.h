@@ -20,7 +20,14 @@ struct Volume {
   bool operator==(const Volume&) const = default;
 };
 
+/// Analytic for every shape; the wedge of the substrate is exact too. All 0 where the measures span no tank. The fill is held
+/// within the inside height. The filled mass has 3 % of the glass for braces and silicone, and water weighed at the aim's
+/// temperature, else 25 degrees C.
 Volume volume_of(const Plan& plan);
+
+/// Water in a tank, L: floor area x depth less the grains of the substrate under it (its pores hold water) and the solids of
+/// pieces.
+double net_water_l(double area_cm2, double depth_cm, double substrate_l, double porosity, double solids_l);
 
 /// The inside outline seen from above, counter-clockwise, x left to right, z front to back from the foremost point; curves as
 /// chords. `steps` is the number of chords of a full circle. Empty when the tank has no area.

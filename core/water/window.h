@@ -17,7 +17,7 @@ struct Window {
   std::optional<double> now;     ///< what the tank has: its aim, else its source
   std::optional<double> margin;  ///< signed distance of `now` to the nearer tolerated edge, positive inside
   std::string low_by, high_by;   ///< species that set the edges; the first in stock order on a tie. Set also when the ranges do
-                                ///< not meet: then they are the two species that do not meet
+                                 ///< not meet: then they are the two species that do not meet
   bool operator==(const Window&) const = default;
 };
 

@@ -49,6 +49,8 @@ struct NumberFieldLook {
 bool number_field(Ui& ui, std::string_view id, const Box& box, double& value, std::string_view label,
                   const NumberFieldLook& look);
 
+/// The number held within least and most and rounded to its decimals.
+double held(double value, double least, double most, int decimals);
 /// "24", "7.2": fixed decimals with a point, no trailing zeros cut, a minus sign for below zero.
 std::string number_text(double value, int decimals);
 /// Reads "7,2", " 7.2 ", "−1"; empty when it is no number.

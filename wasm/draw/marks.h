@@ -3,6 +3,7 @@
 #pragma once
 
 #include <span>
+#include <string>
 #include <string_view>
 
 #include "draw/layout.h"
@@ -37,17 +38,6 @@ void draw_dimension(const Pen& pen, ImVec2 a, ImVec2 b, ImU32 colour, float stro
 
 /// Slanted strokes that fill a box, for what is over a limit.
 void draw_hatching(const Pen& pen, const Box& box, ImU32 colour, float gap = 4, float stroke = 1.4f);
-
-/// A straight line cut into dashes; `pattern` is on, off, on, off ... in CSS pixels, empty for unbroken.
-void draw_dashed(const Pen& pen, ImVec2 a, ImVec2 b, ImU32 colour, float stroke, std::span<const float> pattern);
-void draw_dashed_box(const Pen& pen, const Box& box, ImU32 colour, float stroke, std::span<const float> pattern,
-                     float rounding = 0);
-
-/// Dash patterns of the look.
-inline constexpr float dash_as_it_is[] = {3, 3};
-inline constexpr float dash_aim[] = {3, 2};
-inline constexpr float dash_before[] = {2, 2};
-inline constexpr float dash_ghost[] = {4, 3};
 
 /// The house mark at 14 px on a shelf row.
 enum class Fit { spare, just, over };

@@ -145,34 +145,47 @@ void add_stroke(Mesh& mesh, std::span<const Vec> points, float width_from, float
   }
 }
 
-void emit(ImDrawList* list, const Mesh& mesh, const Placement& placement, const Tint& tint) {
-  if (mesh.empty() || !(tint.alpha > 0)) return;
+namespace {
+
+// Puts the corners in place and asks `colour_of` for each colour; neighbours often share one, so the last answer is kept.
+template <typename ColourOf>
+void emit_with(ImDrawList* list, const Mesh& mesh, const Placement& placement, ColourOf colour_of) {
   const float c = std::cos(placement.tilt), s = std::sin(placement.tilt), flip = placement.mirrored ? -1.0f : 1.0f;
   const float fringe = list->_FringeScale;
-  const bool plain = !(tint.mix_amount > 0) && tint.alpha >= 1;
   const ImVec2 white = list->_Data->TexUvWhitePixel;
   list->PrimReserve(static_cast<int>(mesh.indices.size()), static_cast<int>(mesh.vertices.size()));
   const unsigned base = list->_VtxCurrentIdx;
   for (const std::uint32_t index : mesh.indices) list->PrimWriteIdx(static_cast<ImDrawIdx>(base + index));
-  ImU32 last_in = 0, last_out = 0;
-  bool any = false;
+  ImU32 last_in = mesh.vertices[0].colour, last_out = colour_of(last_in);
   for (const MeshVertex& v : mesh.vertices) {
+    if (v.colour != last_in) {
+      last_in = v.colour;
+      last_out = colour_of(last_in);
+    }
     const float x = v.x * flip, out_x = v.out_x * flip;
     const float px = (x * c - v.y * s) * placement.scale + (out_x * c - v.out_y * s) * fringe;
     const float py = (x * s + v.y * c) * placement.scale + (out_x * s + v.out_y * c) * fringe;
-    ImU32 colour = v.colour;
-    if (!plain) {
-      if (!any || colour != last_in) {
-        last_in = colour;
-        const ImU32 alpha = colour & IM_COL32_A_MASK;
-        last_out = tint.mix_amount > 0 ? ((mix(colour, tint.mix_to, tint.mix_amount) & ~IM_COL32_A_MASK) | alpha) : colour;
-        if (tint.alpha < 1) last_out = scale_alpha(last_out, tint.alpha);
-        any = true;
-      }
-      colour = last_out;
-    }
-    list->PrimWriteVtx({placement.origin.x + px, placement.origin.y - py}, white, colour);
+    list->PrimWriteVtx({placement.origin.x + px, placement.origin.y - py}, white, last_out);
   }
+}
+
+}  // namespace
+
+void emit(ImDrawList* list, const Mesh& mesh, const Placement& placement, const Tint& tint) {
+  if (mesh.empty() || !(tint.alpha > 0)) return;
+  emit_with(list, mesh, placement, [&tint](ImU32 colour) {
+    const ImU32 alpha = colour & IM_COL32_A_MASK;
+    if (tint.mix_amount > 0) colour = (mix(colour, tint.mix_to, tint.mix_amount) & ~IM_COL32_A_MASK) | alpha;
+    return tint.alpha < 1 ? scale_alpha(colour, tint.alpha) : colour;
+  });
+}
+
+void emit_tones(ImDrawList* list, const Mesh& mesh, const Placement& placement, ImU32 paper, ImU32 ink) {
+  if (mesh.empty()) return;
+  emit_with(list, mesh, placement, [paper, ink](ImU32 colour) {
+    const ImU32 tone = mix(paper, ink, static_cast<float>((colour >> IM_COL32_R_SHIFT) & 255) / 255.0f);
+    return scale_alpha(tone, static_cast<float>((colour >> IM_COL32_A_SHIFT) & 255) / 255.0f);
+  });
 }
 
 }  // namespace shoalwright

@@ -68,4 +68,7 @@ struct Tint {
 /// Puts the mesh into the draw list with one reservation.
 void emit(ImDrawList* list, const Mesh& mesh, const Placement& placement, const Tint& tint = {});
 
+/// The same for a mesh whose red channel says how much ink (255) or paper (0) a corner carries.
+void emit_tones(ImDrawList* list, const Mesh& mesh, const Placement& placement, ImU32 paper, ImU32 ink);
+
 }  // namespace shoalwright

@@ -16,7 +16,7 @@ void draw_card(const Pen& pen, const Box& box);
 /// A column that scrolls by wheel, finger and keyboard, with a thin bar of its own. Between begin and end, draw at
 /// `content.x, content.y` and downwards; `end_column` says how high it all was. Items inside share the window's Tab order.
 struct Column {
-  Box content;  ///< x, y move with the scrolling; w leaves the bar free
+  Box content;  ///< x, y move with the scrolling; the bar lies in the right margin, 6 px
   Box view;
 };
 Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground = 0);

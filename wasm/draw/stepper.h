@@ -16,7 +16,7 @@ struct StepperLook {
 
 float stepper_width(const StepperLook& look = {});
 
-/// − n +. Returns −1, 0 or +1. One stop of the Tab key; + and − on the keyboard, and the mouse wheel over it, step as well.
+/// − n +. Returns −1, 0 or +1. One stop of the Tab key; + and − on the keyboard step as well.
 /// Spots: `id`, `id/less`, `id/more`.
 int stepper(Ui& ui, std::string_view id, ImVec2 at, std::string_view value, std::string_view label, const StepperLook& look = {});
 

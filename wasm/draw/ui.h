@@ -23,11 +23,16 @@ struct Ui {
   Spots spots;
   /// Id of the item that is to take the keyboard in the next frame that draws it (search at "/", a menu's first entry).
   std::string focus_wanted;
+  std::string ring_id, ring_id_before;  ///< the item with the ring in this frame and in the last
+  std::string dragged_id;               ///< the row whose drag has been told
+  float menu_width = 0;                 ///< of the menu being drawn
+  double ring_since_s = 0;              ///< since when the ring stands where it stands
 
   /// Values on their way to a new one, by the hash of an id.
   struct Eased {
-    float from = 0, to = 0, seen_frame = 0;
+    float from = 0, to = 0;
     double since_s = 0;
+    int seen_frame = 0;
   };
   std::unordered_map<unsigned, Eased> eased;
 };
@@ -49,7 +54,9 @@ struct ItemLook {
   Ring ring = Ring::outside;
   bool enabled = true;
   bool repeat = false;      ///< `pressed` again and again while held
-  bool exact = false;       ///< keep the hit area as small as the box (neighbours touch)
+  bool exact = false;         ///< keep the hit area as small as the box (neighbours touch on all sides)
+  bool exact_across = false;  ///< only its width (neighbours at the sides)
+  bool pointer_only = false;  ///< not reached by Tab: something else does the same by keyboard
   bool allow_over = false;  ///< items submitted later, on top of this one, come first
   bool text_cursor = false;
 };
@@ -59,6 +66,7 @@ struct Item {
   bool held = false;
   bool focused = false;  ///< has the keyboard, whether or not the ring shows
   bool ring = false;     ///< has the keyboard and shows it
+  bool arrived = false;  ///< the keyboard came to it in this frame
   bool pressed = false;  ///< clicked, tapped, Enter or Space
   bool visible = true;
 };
@@ -66,8 +74,8 @@ struct Item {
 /// One thing that can be used: hit-testing, Tab, arrows, Enter, spot. Draws nothing: draw the thing, then `draw_ring`.
 Item item(Ui& ui, std::string_view id, const Box& box, std::string_view label, const ItemLook& look = {});
 
-/// The keyboard's ring: 2 px with a gap of 2 px, or inside the box.
-void draw_ring(const Ui& ui, const Box& box, const ItemLook& look);
+/// The keyboard's ring: 2 px with a gap of 2 px, or inside the box. Colour 0: the palette's.
+void draw_ring(const Ui& ui, const Box& box, const ItemLook& look, ImU32 colour = 0);
 
 /// Only a spot, for what is read or aimed at but not used by Dear ImGui's keyboard (a fish in the tank).
 void add_spot(Ui& ui, std::string_view id, const Box& box, std::string_view label, bool enabled = true);

@@ -99,11 +99,9 @@ Animal make_animal(const AnimalLook& look);
 class AnimalStore {
  public:
   const Animal& get(const std::string& species, const Species::Look& look);
-  const Animal& get(const AnimalLook& look);
 
  private:
   std::map<std::string, std::pair<Species::Look, Animal>> by_species_;
-  std::vector<std::pair<AnimalLook, Animal>> by_look_;
 };
 
 /// Draws one animal of `length_px` (total length as the catalogue measures it) around `centre`. facing below 0 looks left, else

@@ -46,7 +46,7 @@ struct ProfileShare {
   bool held = false;  ///< previewed, drawn paler
   std::vector<float> wanted_l_cm;
 };
-struct DepthProfile {
+struct ProfilePicture {
   std::vector<float> depth_cm;  ///< rising, below the waterline
   std::vector<float> open_l_cm;
   std::vector<ProfileShare> shares;  ///< stacked in this order from the axis
@@ -70,9 +70,9 @@ struct ProfileLayout {
   float spare_l_cm = 0;               ///< there; negative when over
   float bottom_y = 0;
 };
-ProfileLayout draw_depth_profile(ImDrawList* list, const DepthProfile& profile, const ProfileView& view, const Palette& colours);
+ProfileLayout draw_depth_profile(ImDrawList* list, const ProfilePicture& profile, const ProfileView& view, const Palette& colours);
 
 /// A scale for the profile: the largest round number of L/cm that holds every curve, at least 1.
-float profile_top_l_cm(const DepthProfile& profile);
+float profile_top_l_cm(const ProfilePicture& profile);
 
 }  // namespace shoalwright

@@ -68,11 +68,11 @@ Vec plan_place(const PlanView& view, const Scene& scene, ImVec2 at);
 double ground_cm(const Scene& scene, double z_cm);
 
 /// What a piece covers, cm: in the front view from left bottom to right top, from above from left front to right back.
-struct Box {
+struct Extent {
   float x0 = 0, y0 = 0, x1 = 0, y1 = 0;
 };
-Box front_box(const Scene& scene, const Piece& piece);
-Box plan_box(const Scene& scene, const Piece& piece);
+Extent front_extent(const Scene& scene, const Piece& piece);
+Extent plan_extent(const Scene& scene, const Piece& piece);
 
 /// The front view in three calls, so that fish go between the first and the second and the crowding field between the second and
 /// the third: back pane, water, light, bank, gear, pieces, sand; then roots; then pads, outlet and stream, waterline, glass, lid.

@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: MIT
+#include "draw/fish/animal.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "draw/fish/shape.h"
+#include "draw/fish/shapes.h"
+
+namespace shoalwright {
+
+namespace {
+
+constexpr const char* form_words[form_count] = {
+    "slim-tetra",    "deep-tetra", "hatchet", "rasbora",       "danio",     "barb",  "goldfish-fancy",
+    "goldfish-long", "livebearer", "molly",   "corydoras",     "sucker",    "pleco", "eel-loach",
+    "deep-loach",    "labyrinth",  "fighter", "dwarf-cichlid", "angelfish", "mbuna", "rainbow-thread",
+    "killi",         "puffer",     "goby",    "shrimp",        "snail",     "frog"};
+
+constexpr const char* mark_words[mark_count] = {
+    "lateral-stripe", "half-stripe-red", "wedge",     "bars",        "tiger-bars", "bands",     "dots",          "spots",
+    "reticulate",     "eye-band",        "tail-spot", "dorsal-spot", "dark-band",  "fin-edges", "shell-stripes", "honeycomb"};
+
+constexpr ImU32 black = rgb(0x0B0F12), white = rgb(0xFFFFFF);
+
+ImU32 opaque(ImU32 colour) { return colour | IM_COL32_A_MASK; }
+
+bool has(const AnimalLook& look, Mark mark) { return std::find(look.marks.begin(), look.marks.end(), mark) != look.marks.end(); }
+
+Mesh mesh_of(const AnimalLook& look, bool silhouette, int level) {
+  const bool fish = look.form != Form::shrimp && look.form != Form::snail && look.form != Form::frog;
+  const Coat coat =
+      silhouette ? silhouette_coat()
+                 : coat_of(look, fish ? fish_shape(look.form).fin_accent : 0.3f, fish ? fish_shape(look.form).fin_alpha : 0.8f);
+  switch (look.form) {
+    case Form::shrimp: return shrimp_mesh(look, coat, level);
+    case Form::snail: return snail_mesh(look, coat, level);
+    case Form::frog: return frog_mesh(look, coat, level);
+    case Form::slim_tetra:
+    case Form::deep_tetra:
+    case Form::hatchet:
+    case Form::rasbora:
+    case Form::danio:
+    case Form::barb:
+    case Form::goldfish_fancy:
+    case Form::goldfish_long:
+    case Form::livebearer:
+    case Form::molly:
+    case Form::corydoras:
+    case Form::sucker:
+    case Form::pleco:
+    case Form::eel_loach:
+    case Form::deep_loach:
+    case Form::labyrinth:
+    case Form::fighter:
+    case Form::dwarf_cichlid:
+    case Form::angelfish:
+    case Form::mbuna:
+    case Form::rainbow_thread:
+    case Form::killi:
+    case Form::puffer:
+    case Form::goby: return fish_mesh(look, coat, level);
+  }
+  return {};
+}
+
+int level_for(float length_px) { return length_px < 17 ? 0 : length_px < 52 ? 1 : length_px < 120 ? 2 : 3; }
+
+}  // namespace
+
+const char* word_of(Form form) { return form_words[static_cast<int>(form)]; }
+
+const char* word_of(Mark mark) { return mark_words[static_cast<int>(mark)]; }
+
+bool form_from_word(const std::string& word, Form& form) {
+  for (int i = 0; i < form_count; ++i) {
+    if (word == form_words[i]) {
+      form = static_cast<Form>(i);
+      return true;
+    }
+  }
+  return false;
+}
+
+bool mark_from_word(const std::string& word, Mark& mark) {
+  for (int i = 0; i < mark_count; ++i) {
+    if (word == mark_words[i]) {
+      mark = static_cast<Mark>(i);
+      return true;
+    }
+  }
+  return false;
+}
+
+AnimalLook animal_look(const Species::Look& look) {
+  AnimalLook out;
+  form_from_word(look.form, out.form);
+  for (const std::string& word : look.marks) {
+    Mark mark;
+    if (mark_from_word(word, mark)) out.marks.push_back(mark);
+  }
+  struct FinWord {
+    const char* word;
+    Fins fins;
+  };
+  constexpr FinWord fin_words[] = {{"long", Fins::longer}, {"lyre", Fins::lyre}, {"threads", Fins::threads},
+                                   {"veil", Fins::veil},   {"fan", Fins::fan},   {"sail", Fins::sail}};
+  for (const FinWord& one : fin_words) {
+    if (look.fins == one.word) out.fins = one.fins;
+  }
+  const auto colour = [&look](size_t i, ImU32 otherwise) {
+    return i < look.colours.size() ? opaque(colour_from_text(look.colours[i].c_str(), otherwise)) : otherwise;
+  };
+  const size_t count = look.colours.size();
+  if (count >= 4) {
+    out.back = colour(0, out.back);
+    out.flank = colour(1, out.flank);
+    out.belly = colour(2, out.belly);
+    out.accent = colour(3, out.accent);
+    out.mark = colour(4, mix(black, out.back, 0.15f));
+  } else if (count > 0) {
+    out.flank = colour(0, out.flank);
+    out.mark = colour(1, out.mark);
+    out.accent = colour(2, out.accent);
+    out.back = mix(out.flank, black, 0.32f);
+    out.belly = mix(out.flank, white, 0.5f);
+  }
+  return out;
+}
+
+Coat coat_of(const AnimalLook& look, float fin_accent, float fin_alpha) {
+  Coat coat;
+  coat.back = look.back;
+  coat.flank = look.flank;
+  coat.belly = look.belly;
+  coat.rim_top = mix(look.back, black, 0.22f);
+  coat.rim_bottom = mix(look.belly, mix(look.back, black, 0.3f), 0.32f);
+  // Clear fins are a pale tone of the flank; a neon's stripe colour never runs into its fins.
+  const ImU32 clear = mix(mix(look.flank, look.belly, 0.6f), look.back, 0.15f);
+  const ImU32 fin = mix(clear, look.accent, has(look, Mark::half_stripe_red) ? 0.0f : fin_accent);
+  coat.fin = with_alpha(fin, fin_alpha);
+  coat.fin_root = with_alpha(mix(fin, look.flank, 0.35f), std::min(1.0f, fin_alpha + 0.2f));
+  coat.fin_edge = coat.fin;
+  if (has(look, Mark::fin_edges)) {
+    const ImU32 light = mix(look.accent, white, 0.45f), dark = look.mark;
+    coat.fin_edge = with_alpha(
+        std::abs(luminance(fin) - luminance(dark)) > std::abs(luminance(fin) - luminance(light)) ? dark : light, 0.95f);
+  }
+  coat.mark = look.mark;
+  // A neon's stripe is its accent; other stripes are the colour of the marks.
+  coat.stripe = has(look, Mark::half_stripe_red) ? look.accent : look.mark;
+  coat.red = rgb(0xCF3A2B);
+  coat.pale = mix(look.belly, white, 0.4f);
+  coat.eye = rgb(0xF4EFE2);
+  coat.pupil = rgb(0x14110F);
+  coat.line = with_alpha(mix(look.back, black, 0.5f), 0.42f);
+  return coat;
+}
+
+Coat silhouette_coat() {
+  const auto ink = [](int amount) { return IM_COL32(amount, 0, 0, 255); };
+  Coat coat;
+  coat.back = coat.flank = coat.belly = coat.rim_top = coat.rim_bottom = ink(255);
+  coat.fin = coat.fin_root = coat.fin_edge = ink(158);
+  coat.mark = coat.stripe = coat.red = coat.pale = ink(112);
+  coat.eye = ink(0);
+  coat.pupil = coat.line = ink(255);
+  coat.flat = true;
+  return coat;
+}
+
+const FishShape& fish_shape(Form form) {
+  // Plain constant data; made on first use because it holds lists.
+  static const FishShape shapes[] = {slim_tetra_shape(),     deep_tetra_shape(),    hatchet_shape(),        rasbora_shape(),
+                                     danio_shape(),          barb_shape(),          goldfish_fancy_shape(), goldfish_long_shape(),
+                                     livebearer_shape(),     molly_shape(),         corydoras_shape(),      sucker_shape(),
+                                     pleco_shape(),          eel_loach_shape(),     deep_loach_shape(),     labyrinth_shape(),
+                                     fighter_shape(),        dwarf_cichlid_shape(), angelfish_shape(),      mbuna_shape(),
+                                     rainbow_thread_shape(), killi_shape(),         puffer_shape(),         goby_shape()};
+  return shapes[std::min(static_cast<int>(form), static_cast<int>(Form::goby))];
+}
+
+Animal make_animal(const AnimalLook& look) {
+  Animal animal;
+  animal.look = look;
+  for (int level = 0; level < 4; ++level) animal.meshes[static_cast<size_t>(level)] = mesh_of(look, false, level);
+  animal.silhouette = mesh_of(look, true, 1);
+  return animal;
+}
+
+const Animal& AnimalStore::get(const std::string& species, const Species::Look& look) {
+  auto& entry = by_species_[species];
+  if (entry.second.silhouette.empty() || !(entry.first == look)) entry = {look, make_animal(animal_look(look))};
+  return entry.second;
+}
+
+void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt,
+                 const Tint& tint) {
+  if (!(length_px > 0.5f)) return;
+  emit(list, animal.meshes[static_cast<size_t>(level_for(length_px))],
+       {.origin = centre, .scale = length_px, .tilt = facing < 0 ? -tilt : tilt, .mirrored = facing >= 0}, tint);
+}
+
+void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt, ImU32 water) {
+  draw_animal(list, animal, centre, length_px, facing, tilt, {.mix_to = water, .mix_amount = 0.28f});
+}
+
+void draw_silhouette(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, ImU32 ink, ImU32 paper) {
+  if (!(length_px > 0.5f)) return;
+  emit_tones(list, animal.silhouette, {.origin = centre, .scale = length_px}, paper, ink);
+}
+
+Reach reach_of(const Animal& animal) {
+  Reach reach;
+  for (const MeshVertex& v : animal.meshes[1].vertices) {
+    reach.left = std::max(reach.left, -v.x);
+    reach.right = std::max(reach.right, v.x);
+    reach.below = std::max(reach.below, -v.y);
+    reach.above = std::max(reach.above, v.y);
+  }
+  return reach;
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+// What views hand back: plain wishes, collected during the frame and carried out after it (app/carry_out.cpp). A view never changes
+// a plan.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "app/preferences.h"
+#include "plan/plan.h"
+
+namespace shoalwright {
+
+/// One undoable step: the plan as it is to be, the name of the step ("Add 8 cherry barbs"), and a key by which steps that follow
+/// within a second become one ("count danio-rerio").
+struct EditPlan {
+  Plan plan;
+  std::string name, join;
+};
+
+/// Shown in this frame as if it had been done: a remedy pointed at, a size in the tank chooser.
+struct PreviewPlan {
+  Plan plan;
+  std::string title;  ///< "With a lid"
+};
+
+/// A kind is taken from the shelf (or a group from the tank, to be moved or put back).
+struct PickUp {
+  std::string species;
+  int count = 1;
+  bool by_keyboard = false;
+};
+/// How many are in hand now.
+struct HoldCount {
+  int count = 1;
+};
+/// Where in the tank it is held, cm from the left inside glass and below the water line; empty: not over the tank.
+struct HoldOver {
+  std::optional<double> x_cm, depth_cm;
+};
+struct Drop {};
+struct PutBack {};
+
+struct Undo {};
+struct Redo {};
+struct NewPlan {};
+struct OpenPlan {};
+struct SavePlan {};
+struct ShareLink {};
+struct OpenDemo {};
+/// Marks a finding as known, or takes that back.
+struct Know {
+  std::string rule;
+  std::vector<std::string> species;
+  bool known = true;
+};
+struct SetPreferences {
+  Preferences preferences;
+};
+enum class Sheet { none, tank, water };
+struct ShowSheet {
+  Sheet sheet = Sheet::none;
+};
+/// Outline of the group with this species in every view; empty: none.
+struct PointAt {
+  std::string species;
+};
+/// A short note at the foot of the window.
+struct Tell {
+  std::string text, action;  ///< action "" or "Undo"
+};
+/// The keyboard goes to the item of that id.
+struct FocusItem {
+  std::string id;
+};
+
+using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan, SavePlan,
+                            ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, Tell, FocusItem>;
+using Actions = std::vector<Action>;
+
+}  // namespace shoalwright

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+namespace shoalwright {
+
+enum class ThemeChoice { system, light, dark };
+
+/// What the keeper chose on this device; never part of a plan.
+struct Preferences {
+  ThemeChoice theme = ThemeChoice::system;
+  bool us_units = false;  ///< °F, inches, US gallons
+  bool show_crowding = false;
+  bool show_lane = true;
+  bool show_numbers = true;
+  bool operator==(const Preferences&) const = default;
+};
+
+}  // namespace shoalwright

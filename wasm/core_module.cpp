@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+// The core alone as a WASM module: text in, text out. Each answer is JSON, {"value": …} or {"error": {"place": …, "sentence": …}},
+// owned by the module and valid until the next call.
+#include <emscripten/emscripten.h>
+
+#include <string>
+
+#include "shoalwright.h"
+
+namespace {
+
+using namespace shoalwright;
+
+std::string answer;
+
+const Catalog& catalog() {
+  static const Catalog built_in = read_catalog(builtin_catalog_json()).value();
+  return built_in;
+}
+
+const char* say(std::string value_json) {
+  answer = "{\"value\":" + std::move(value_json) + "}";
+  return answer.c_str();
+}
+
+const char* say(const Error& error) {
+  answer = "{\"error\":{\"place\":" + json_string(error.place) + ",\"sentence\":" + json_string(error.sentence) + "}}";
+  return answer.c_str();
+}
+
+}  // namespace
+
+extern "C" {
+
+/// The assessment of a plan (FORMATS section 3).
+EMSCRIPTEN_KEEPALIVE const char* assess(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  return plan ? say(assessment_json(shoalwright::assess(*plan, catalog()))) : say(plan.error());
+}
+
+/// "#p=…" as a JSON string.
+EMSCRIPTEN_KEEPALIVE const char* link_of(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  return plan ? say(json_string(encode_link(*plan, catalog()))) : say(plan.error());
+}
+
+/// The plan of a link in canonical form.
+EMSCRIPTEN_KEEPALIVE const char* open_link(const char* link) {
+  const Result<Plan> plan = decode_link(link, catalog());
+  return plan ? say(plan_json(*plan)) : say(plan.error());
+}
+
+}  // extern "C"

@@ -53,11 +53,11 @@ struct ItemLook {
   float rounding = 4;
   Ring ring = Ring::outside;
   bool enabled = true;
-  bool repeat = false;      ///< `pressed` again and again while held
+  bool repeat = false;        ///< `pressed` again and again while held
   bool exact = false;         ///< keep the hit area as small as the box (neighbours touch on all sides)
   bool exact_across = false;  ///< only its width (neighbours at the sides)
   bool pointer_only = false;  ///< not reached by Tab: something else does the same by keyboard
-  bool allow_over = false;  ///< items submitted later, on top of this one, come first
+  bool allow_over = false;    ///< items submitted later, on top of this one, come first
   bool text_cursor = false;
 };
 

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#include "draw/panels.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "draw/geometry.h"
+
+namespace shoalwright {
+
+float section_header(Ui& ui, const Box& box, std::string_view heading, std::string_view remark, std::string_view after) {
+  const Pen pen = pen_of(ui);
+  const Palette& p = *ui.palette;
+  const float base = box.y + 15;
+  float right = box.right();
+  if (!remark.empty()) right -= draw_text_on(pen, type::small, {right, base}, p.ink2, remark, Align::right) + 8;
+  const Type t = semibold(type::lead);
+  const std::string shown = elided(pen, t, heading, right - box.x);
+  const float x = box.x + draw_text_on(pen, t, {box.x, base}, p.ink, shown) + 8;
+  if (!after.empty()) draw_text_on(pen, type::small, {x, base}, p.ink2, elided(pen, type::small, after, right - x));
+  return 20;
+}
+
+void draw_card(const Pen& pen, const Box& box) { draw_panel(pen, box, pen.palette->panel, pen.palette->line, 6); }
+
+Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground) {
+  ImGui::SetCursorScreenPos(view.min());
+  ImGui::BeginChild(std::string(id).c_str(), {std::max(1.0f, view.w), std::max(1.0f, view.h)}, ImGuiChildFlags_NavFlattened,
+                    ImGuiWindowFlags_NoScrollbar);
+  if ((ground & IM_COL32_A_MASK) != 0) pen_of(ui).dl->AddRectFilled(view.min(), view.max(), ground);
+  const float scrolled = snapped(pen_of(ui), ImGui::GetScrollY());
+  return {.content = {view.x, view.y - scrolled, view.w, view.h}, .view = view};
+}
+
+void end_column(Ui& ui, Column& column, float content_height) {
+  const Pen pen = pen_of(ui);
+  const Palette& p = *ui.palette;
+  const Box& view = column.view;
+  const float most = content_height - view.h;
+  if (most > 0.5f) {
+    const float thumb = std::max(32.0f, view.h * view.h / content_height), run = view.h - 4 - thumb;
+    const float share = std::clamp(ImGui::GetScrollY() / most, 0.0f, 1.0f);
+    // The bar is 4 px, its handle for the pointer 10.
+    const Box handle{view.right() - 10, view.y + 2 + run * share, 10, thumb};
+    const Item of = item(ui, "scroll bar", handle, "Scroll", {.exact = true, .pointer_only = true});
+    if (of.held)
+      ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() + ImGui::GetIO().MouseDelta.y * most / std::max(1.0f, run), 0.0f, most));
+    const float w = of.held || of.hovered ? 6.0f : 4.0f;
+    const Box bar{view.right() - w - 1, handle.y, w, thumb};
+    pen.dl->AddRectFilled(bar.min(), bar.max(), of.held || of.hovered ? p.edge : scale_alpha(p.edge, 0.55f), w / 2);
+  }
+  ImGui::SetCursorScreenPos({column.content.x, column.content.y + std::max(0.0f, content_height - 1)});
+  ImGui::Dummy({1, 1});
+  ImGui::EndChild();
+}
+
+ListRowAnswer list_row(Ui& ui, std::string_view id, const Box& box, std::string_view label, const ListRow& row) {
+  const ItemLook look{.rounding = 2, .ring = Ring::inside, .exact = true, .allow_over = true};
+  ListRowAnswer answer{.item = item(ui, id, box, label, look)};
+  const Item& of = answer.item;
+  const Pen pen = pen_of(ui);
+  const Palette& p = *ui.palette;
+  const float over = eased(ui, id, row.chosen || (of.hovered && !row.lifted) ? 1.0f : 0.0f, 90);
+  if (row.lifted) {
+    draw_panel(pen, box, p.sunk, 0, 0);
+    dashed_rect(pen.dl, {box.x + 4.5f, box.y + 4.5f}, {box.right() - 4.5f, box.bottom() - 4.5f}, dash_ghost_outline(), p.edge,
+                1.5f);
+  } else if (over > 0) {
+    draw_panel(pen, box, scale_alpha(p.actSoft, over), 0, 0);
+  }
+  if (row.rule_above) draw_rule(pen, box.x, box.y, box.right(), p.line);
+  if (of.ring) draw_ring(ui, box, look);
+  const bool by_pointer = ImGui::IsMouseReleased(ImGuiMouseButton_Left);
+  const bool dragged = ui.dragged_id == id;
+  answer.enter = of.pressed && !dragged && (ui.touch || !by_pointer);
+  answer.double_click = of.hovered && ImGui::IsMouseDoubleClicked(ImGuiMouseButton_Left);
+  if (of.held && !dragged && ImGui::IsMouseDragging(ImGuiMouseButton_Left)) {
+    answer.drag_started = true;
+    ui.dragged_id = id;
+  }
+  return answer;
+}
+
+float draw_key_cap(const Pen& pen, ImVec2 at, std::string_view words) {
+  const Type t = medium(type::small);
+  const float w = std::ceil(text_width(pen, t, words)) + 14;
+  draw_panel(pen, {at.x, at.y, w, 20}, pen.palette->raised, pen.palette->edge, 3);
+  draw_text(pen, t, {snapped(pen, at.x) + 7, at.y + 2}, pen.palette->ink, words);
+  return w;
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: MIT
+// Checks what the planner needs, loads it with real progress, and starts it. Says in words what is missing.
+import { open_drafts } from './drafts.js';
+import { apply_theme, fail, listen, page } from './page.js';
+
+const FONTS = { 'inter-regular': '400', 'inter-medium': '500', 'inter-semibold': '600', 'inter-italic': '400' };
+
+// The smallest module with a 128-bit value: type () -> v128, one function returning v128.const 0.
+const SIMD = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 96, 0, 1, 123, 3, 2, 1, 0, 10, 22, 1, 20, 0, 253, 12, ...Array(16).fill(0), 11]);
+
+class Missing extends Error {
+  constructor(file) {
+    super(`A part of the planner could not be loaded: ${file}.`);
+  }
+}
+
+async function get(file) {
+  const answer = await fetch(file).catch(() => null);
+  if (!answer || !answer.ok) throw new Missing(file);
+  return answer;
+}
+
+function show_progress(bytes, of) {
+  const mb = n => (n / 1e6).toFixed(1), share = Math.min(1, bytes / of);
+  const amount = document.getElementById('loading-amount');
+  amount.textContent = `${mb(Math.min(bytes, of))} of ${mb(of)} MB`;
+  amount.setAttribute('aria-valuenow', Math.round(share * 100));
+  document.getElementById('tank-water').style.height = `${share * 90}%`;
+}
+
+/** The program's file as an answer that counts while it streams, so that compiling and showing progress go along with loading. */
+async function program_answer() {
+  const answer = await get('planner.wasm');
+  const of = Number(document.body.dataset.programBytes);
+  let bytes = 0;
+  const counting = new TransformStream({
+    transform(chunk, out) {
+      bytes += chunk.byteLength;
+      if (of > 0) show_progress(bytes, of);
+      out.enqueue(chunk);
+    },
+  });
+  return new Response(answer.body.pipeThrough(counting), { headers: { 'content-type': 'application/wasm' } });
+}
+
+async function load_font(name) {
+  const file = `fonts/${name}.otf`;
+  const bytes = await (await get(file)).arrayBuffer();
+  page.assets[file] = new Uint8Array(bytes);
+  const face = new FontFace('Inter', bytes, { weight: FONTS[name], style: name.endsWith('italic') ? 'italic' : 'normal' });
+  document.fonts.add(await face.load());
+}
+
+function load_script(file) {
+  return new Promise((loaded, failed) => {
+    const script = document.createElement('script');
+    script.src = file;
+    script.addEventListener('load', loaded);
+    script.addEventListener('error', () => failed(new Missing(file)));
+    document.head.append(script);
+  });
+}
+
+function stopped(why) {
+  fail('The planner has stopped.', `Your plan is kept on this device. Try again, or take it along. (${why})`);
+}
+
+function given_up(error) {
+  if (error instanceof Missing) fail(error.message, 'Check the connection, then try again.');
+  else fail('The planner could not be started.', `Try again, or open the link in another browser. (${error.message})`);
+}
+
+async function start() {
+  apply_theme();
+  const able = typeof WebAssembly === 'object' && WebAssembly.validate(SIMD);
+  const program = able ? program_answer() : null;
+  const fonts = able ? Promise.all(Object.keys(FONTS).map(load_font)) : null;
+  const drafts = open_drafts(location.hash.startsWith('#p=') ? location.hash : '').then(found => {
+    page.drafts = found;
+    listen();
+  });
+  if (!able) {
+    await drafts;
+    return fail('This browser is too old for the planner: it lacks WebAssembly SIMD.',
+      'Bring the browser up to date (one from 2023 or later will do), or open the link in another one.');
+  }
+  window.Module = {
+    page,
+    instantiateWasm(imports, receive) {
+      Promise.all([WebAssembly.instantiateStreaming(program, imports), fonts, drafts])
+        .then(([{ instance, module }]) => receive(instance, module)).catch(given_up);
+      return {};
+    },
+    onAbort: stopped,
+  };
+  window.addEventListener('error', ({ error }) => error instanceof WebAssembly.RuntimeError && stopped(error.message));
+  await Promise.all([load_script('planner.js'), program, fonts, drafts]);
+}
+
+start().catch(given_up);

@@ -92,11 +92,15 @@ float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const Water
   if (!bar.message.empty()) {
     const Type t = bar.grade ? medium(type::small) : type::small;
     if (bar.grade) draw_grade(pen, *bar.grade, {at.x + 6, bottom + 24}, 12);
-    draw_text_on(pen, t, {plot.x0, bottom + 28},
+    // Under the axis where it fits, else from the left edge.
+    const float room = at.x + width - plot.x0;
+    const bool wide = !bar.grade && text_width(pen, t, bar.message) > room;
+    const float x = wide ? at.x : plot.x0;
+    draw_text_on(pen, t, {x, bottom + 28},
                  out         ? p.call
                  : bar.grade ? p.ink
                              : p.ink2,
-                 elided(pen, t, bar.message, at.x + width - plot.x0));
+                 elided(pen, t, bar.message, at.x + width - x));
   }
   const float full = water_bar_height(bar);
   add_spot(

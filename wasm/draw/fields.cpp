@@ -16,12 +16,15 @@ int weight_of(Face face) { return face == Face::semibold ? 600 : face == Face::m
 
 FieldAnswer text_field(Ui& ui, std::string_view id, const Box& box, std::string& text, std::string_view label,
                        const FieldLook& look) {
-  const ItemLook item_look{.enabled = look.enabled, .allow_over = true, .text_cursor = true};
-  const Item of = item(ui, id, box, text.empty() ? label : std::string_view(std::string(label) + ": " + text), item_look);
+  const bool clearable = look.clearable && look.enabled && !text.empty();
+  // The cross lies outside the field's own item, or pressing it would open the page's input as well.
+  const Box hit = clearable ? Box{box.x, box.y, box.w - clear_size - padding - gap / 2, box.h} : box;
+  const ItemLook item_look{.enabled = look.enabled, .exact_across = true, .text_cursor = true};
+  const std::string said = text.empty() ? std::string(label) : std::string(label) + ": " + text;
+  const Item of = item(ui, id, hit, said, item_look);
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   const Type t = look.type;
-  const bool clearable = look.clearable && look.enabled && !text.empty();
   float left = box.x + (look.bare ? 4.0f : padding), right = box.right() - (look.bare ? 4.0f : padding);
   const Box cross{right - clear_size, box.y + (box.h - clear_size) / 2, clear_size, clear_size};
   if (look.icon) left += 16 + gap;
@@ -71,6 +74,7 @@ FieldAnswer text_field(Ui& ui, std::string_view id, const Box& box, std::string&
     if (clear.pressed) {
       text.clear();
       answer.changed = true;
+      ui.focus_wanted = id;
     }
   }
   if (active) draw_ring(ui, box, {});

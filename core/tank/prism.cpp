@@ -86,8 +86,13 @@ Tank prism_grown(Tank tank, double by_cm) {
     tank.outline_cm.push_back(
         {points[i].x_cm + scale * (before.x_cm + after.x_cm), points[i].z_cm + scale * (before.z_cm + after.z_cm)});
   }
-  // Shrunk past itself an outline turns over: nothing is left inside.
-  if (n > 0 && !(signed_area_cm2(tank.outline_cm) > 0)) tank.outline_cm.clear();
+  // Shrunk past itself an outline turns over: its sides run backwards, and nothing is left inside.
+  double along_cm = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    const Point normal = outward(i), &p = tank.outline_cm[i], &q = tank.outline_cm[(i + 1) % n];
+    along_cm += (q.z_cm - p.z_cm) * normal.x_cm - (q.x_cm - p.x_cm) * normal.z_cm;
+  }
+  if (n > 0 && !(along_cm > 0 && signed_area_cm2(tank.outline_cm) > 0)) tank.outline_cm.clear();
   return tank;
 }
 

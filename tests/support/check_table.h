@@ -69,7 +69,7 @@ struct CheckReport {
 
 CheckReport check_table(const std::vector<CheckRow>& rows);
 
-/// A number as text that has all of it: a point, no exponent, nothing after; empty when it is none.
+/// The number that is the whole of a text; empty when it is none.
 std::optional<double> parse_number(std::string_view text);
 
 /// Text between separators, blanks at the ends taken off.

@@ -2,8 +2,8 @@
 // The front door: everything that a program outside may rely on.
 #pragma once
 
-#include "advice/largest.h"
 #include "assess/assess.h"
+#include "assess/largest.h"
 #include "catalog/builtin.h"
 #include "catalog/catalog.h"
 #include "plan/plan.h"

@@ -25,7 +25,7 @@ struct PatchStep {
 struct Finding {
   std::string rule;                  ///< id, FORMATS section 4; never renamed once landed
   Severity severity = Severity::note;
-  std::vector<std::string> species;  ///< ids of the groups concerned, in stock order; empty when it is the tank's
+  std::vector<std::string> species;  ///< ids of the groups concerned, by id, so that the order of lines never shows; empty: the tank's
   std::string text;                  ///< what: a fact in a few words, metric
   std::string why;                   ///< the mechanism with both numbers, ours and theirs
   std::string remedy;                ///< what to do, a verb and its amount; empty when nothing mends it

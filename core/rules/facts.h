@@ -5,6 +5,7 @@
 
 #include "catalog/catalog.h"
 #include "plan/plan.h"
+#include "rules/found.h"
 #include "stocking/load.h"
 #include "stocking/room.h"
 #include "stocking/stock.h"
@@ -25,7 +26,7 @@ struct Facts {
 };
 
 /// A rule is a pure function that adds what it finds.
-using Rule = void (*)(const Facts& facts, std::vector<Finding>& out);
+using Rule = void (*)(const Facts& facts, Found& out);
 
 /// All rules, in the order of FORMATS section 4.
 const std::vector<Rule>& all_rules();

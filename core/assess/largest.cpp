@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+#include "assess/largest.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "plan/check.h"
+#include "rules/facts.h"
+#include "rules/limits.h"
+#include "rules/shares.h"
+#include "stocking/layers.h"
+
+namespace shoalwright {
+
+namespace {
+
+/// Whether `one` was there before, as grave and as much.
+bool known_before(const Raised& one, const std::vector<Raised>& before) {
+  constexpr double slack = 1e-9;  // sums in another order
+  return std::any_of(before.begin(), before.end(), [&](const Raised& b) {
+    return b.rule == one.rule && b.subject == one.subject && b.severity <= one.severity && b.amount >= one.amount - slack;
+  });
+}
+
+std::vector<std::string> newly_raised(const std::vector<Raised>& after, const std::vector<Raised>& before) {
+  std::vector<std::string> rules;
+  for (const Raised& one : after)
+    if (!known_before(one, before) && std::find(rules.begin(), rules.end(), one.rule) == rules.end()) rules.emplace_back(one.rule);
+  return rules;
+}
+
+bool raises_more(const std::vector<Raised>& after, const std::vector<Raised>& before) {
+  return std::any_of(after.begin(), after.end(), [&](const Raised& one) { return !known_before(one, before); });
+}
+
+/// Sums that grow with the count, in parts of what makes a strain.
+struct Filling {
+  double layer[3] = {}, floor = 0, load = 0;
+};
+
+/// How many fit if every sum grows in proportion, from the filling without the kind and with `count` of it.
+double guessed_count(const Filling& without, const Filling& with, int count) {
+  double most = most_count;
+  const auto bound = [&](double before, double after) {
+    if (after > before) most = std::min(most, std::floor((1 - before) / (after - before) * count + 1e-9));
+  };
+  for (int i = 0; i < 3; ++i) bound(without.layer[i], with.layer[i]);
+  bound(without.floor, with.floor);
+  bound(without.load, with.load);
+  return std::max(most, 0.0);
+}
+
+}  // namespace
+
+LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, const Volume& volume, const Room& room)
+    : plan_(plan), catalog_(catalog), volume_(volume), stock_(std::move(stock)), room_(room) {
+  room_.groups.clear();
+}
+
+std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock) {
+  std::vector<const Species*> species;
+  std::vector<Demand> demands;
+  double floor_cm2 = 0;
+  for (const Kept& kept : stock) {
+    species.push_back(kept.species);
+    demands.push_back(demand_of(kept));
+    floor_cm2 += floor_demand_cm2(kept, kept.count);
+  }
+  const double plants = plant_share(*plan_.planting);
+  std::array<double, 3> water_l;
+  for (std::size_t i = 0; i < 3; ++i) water_l[i] = room_.layers[i].open_l / open_share(plants);
+  const auto crowding = layer_crowding(demands, water_l, plants);
+  for (std::size_t i = 0; i < 3; ++i) room_.layers[i].crowding = crowding[i];
+  room_.floor_crowding.reset();
+  if (room_.floor_cm2 > 0 && volume_.gross_l > 0) room_.floor_crowding = floor_cm2 / room_.floor_cm2;
+
+  const Windows water = windows_of(plan_, species);
+  const Load load = load_of(plan_, stock, volume_, water);
+  const std::optional<double> rise = nitrate_rise_mg_l_d(load, volume_);
+  load_index_ = rise ? load_index(*rise) : 0;
+  Found found(Found::Keep::grades);
+  const Facts facts{plan_, catalog_, stock, volume_, water, room_, load};
+  for (const Rule rule : all_rules()) rule(facts, found);
+  return found.raised();
+}
+
+Largest LargestSearch::find(const Species& species) {
+  const bool all_known = std::all_of(stock_.begin(), stock_.end(), [](const Kept& kept) { return kept.species != nullptr; });
+  if (!all_known || !plan_.planting) return {};
+
+  std::vector<Kept>& stock = stock_;
+  const auto place = std::find_if(stock.begin(), stock.end(), [&](const Kept& kept) { return kept.species->id == species.id; });
+  const auto index = place - stock.begin();
+  const bool kept_already = place != stock.end();
+  Kept own;
+  if (kept_already) {
+    own = std::move(*place);
+    stock.erase(place);
+  }
+  const Steps& crowded = in_view(limits::crowding, plan_.strictness);
+  const auto filling = [&] {
+    Filling f;
+    for (std::size_t i = 0; i < 3; ++i) f.layer[i] = room_.layers[i].crowding.value_or(0) / crowded.strain;
+    f.floor = room_.floor_crowding.value_or(0) / crowded.strain;
+    f.load = load_index_ / limits::load.strain;
+    return f;
+  };
+  const std::vector<Raised> before = raised(stock);
+  const Filling without = filling();
+
+  stock.push_back({.species = &species, .id = species.id, .count = 1, .have = 0, .males = {}, .females = {}, .lines = {}});
+  const auto with = [&](int count) {
+    stock.back().count = count;
+    return raised(stock);
+  };
+  const auto fits = [&](int count) { return !raises_more(with(count), before); };
+
+  Largest largest;
+  const int least = std::max(species.life.group.least, 1);
+  const std::vector<Raised> with_least = with(least);
+  if (raises_more(with_least, before)) {
+    largest.count = 0;
+    largest.stopped_by = newly_raised(with_least, before);
+    // A smaller group than the least may still raise nothing worse than a watch; the more of them the less likely.
+    for (int count = least - 1; count > 0; --count) {
+      const std::vector<Raised> fewer = with(count);
+      if (!raises_more(fewer, before)) {
+        largest.count = count;
+        break;
+      }
+      const bool too_few = std::any_of(fewer.begin(), fewer.end(), [&](const Raised& one) {
+        return one.rule == "group-size" && one.subject == species.id;
+      });
+      if (too_few) break;
+      largest.stopped_by = newly_raised(fewer, before);
+    }
+  } else {
+    int low = least, high = most_count + 1;  // low fits, high does not or is past what a plan holds
+    int guess = static_cast<int>(std::clamp(guessed_count(without, filling(), least), static_cast<double>(least), static_cast<double>(most_count)));
+    if (guess > low && !fits(guess)) {
+      high = guess;
+      // The guess is nearly right: step away from it before halving.
+      for (int step = 1; high - low > 1; step *= 2) {
+        const int down = std::max(high - step, low);
+        if (down <= low) break;
+        if (fits(down)) {
+          low = down;
+          break;
+        }
+        high = down;
+      }
+    } else {
+      low = guess;
+      for (int step = 1; low < most_count; step *= 2) {
+        const int up = std::min(low + step, most_count);
+        if (!fits(up)) {
+          high = up;
+          break;
+        }
+        low = up;
+      }
+    }
+    while (high - low > 1 && high <= most_count) {
+      const int middle = low + (high - low) / 2;
+      (fits(middle) ? low : high) = middle;
+    }
+    largest.count = low;
+    if (high <= most_count) largest.stopped_by = newly_raised(with(high), before);
+  }
+
+  stock.pop_back();
+  if (kept_already) stock.insert(stock.begin() + index, std::move(own));
+  return largest;
+}
+
+Largest largest_count(const Plan& plan, const Catalog& catalog, const Species& species) {
+  const std::vector<Kept> stock = resolve_stock(plan, catalog);
+  const Volume volume = volume_of(plan);
+  const Room room = room_of(plan, stock, volume);
+  return LargestSearch(plan, catalog, stock, volume, room).find(species);
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+#include "assess/tightest.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "rules/shares.h"
+#include "stocking/least_tank.h"
+#include "stocking/profile.h"
+#include "stocking/style.h"
+
+namespace shoalwright {
+
+namespace {
+
+struct Scaled {
+  Tightest entry;
+  double share = 0;  ///< value over scale, never shown
+};
+
+using Margins = std::vector<Scaled>;
+
+// A layer with room to spare is full to this part at its tightest depth at most.
+constexpr double spread_ceiling = 0.985;
+// A scale of nothing still orders: all the same, worst by value.
+constexpr double least_scale = 1e-6;
+
+void add(Margins& margins, Tightest entry, double scale) {
+  const double share = entry.value / std::max(scale, least_scale);
+  margins.push_back({std::move(entry), share});
+}
+
+int whole_animals(double spare, double each) {
+  constexpr double most = 1e6;
+  return static_cast<int>(std::clamp(std::floor(spare / each + 1e-9), -most, most));
+}
+
+std::vector<std::string> ids(const std::vector<const Kept*>& groups) {
+  std::vector<std::string> names;
+  for (const Kept* kept : groups) names.push_back(kept->id);
+  return names;
+}
+
+void add_water(Margins& margins, const Facts& facts, const char* name, const char* unit, const Window& window,
+               Need Species::WaterNeeds::*need) {
+  if (window.low_by.empty()) return;
+  const auto range_of = [&](const std::string& id) -> const Range& {
+    const auto kept = std::find_if(facts.stock.begin(), facts.stock.end(), [&](const Kept& one) { return one.id == id; });
+    return *(kept->species->water.*need).tolerated;
+  };
+  Tightest entry{.margin = name, .value = 0, .unit = unit, .animals = {}, .set_by = {}};
+  if (!window.tolerated) {
+    const Range &low = range_of(window.low_by), &high = range_of(window.high_by);
+    entry.value = high.high - low.low;
+    entry.set_by = {window.low_by, window.high_by};
+    add(margins, std::move(entry), low.high - low.low);
+    return;
+  }
+  if (!window.margin || !window.now) return;
+  const bool by_low = *window.now - window.tolerated->low <= window.tolerated->high - *window.now;
+  entry.value = *window.margin;
+  entry.set_by = {by_low ? window.low_by : window.high_by};
+  add(margins, std::move(entry), window.tolerated->high - window.tolerated->low);
+}
+
+void add_lane(Margins& margins, const Facts& facts) {
+  const Kept* worst = nullptr;
+  double worst_share = 0, spare = 0, needed = 0;
+  for (const GroupRoom& group : facts.room.groups) {
+    if (!(group.lane_needed_cm > 0)) continue;
+    const double share = (group.lane_cm - group.lane_needed_cm) / group.lane_needed_cm;
+    if (worst && share >= worst_share) continue;
+    worst = &*std::find_if(facts.stock.begin(), facts.stock.end(), [&](const Kept& one) { return one.id == group.species; });
+    worst_share = share;
+    spare = group.lane_cm - group.lane_needed_cm;
+    needed = group.lane_needed_cm;
+  }
+  if (worst) add(margins, {.margin = "lane_cm", .value = spare, .unit = "cm", .animals = {}, .set_by = {worst->id}}, needed);
+}
+
+void add_crowding(Margins& margins, const Facts& facts) {
+  if (!facts.room.layers[1].crowding) return;  // a sum is not known, or nothing is open
+  const DepthProfile profile = depth_profile_of(facts.plan, facts.stock);
+  if (profile.groups.empty()) return;
+  const std::size_t per_layer = 12;
+  std::size_t tightest = 0;
+  double tightest_share = -1, tightest_wanted = 0;
+  for (std::size_t i = 0; i < profile.open_l_cm.size(); ++i) {
+    if (!(profile.open_l_cm[i] > 0)) continue;
+    double wanted = 0;
+    for (const GroupProfile& group : profile.groups) wanted += group.wanted_l_cm[i];
+    double share = wanted / profile.open_l_cm[i];
+    const std::optional<double>& layer = facts.room.layers[std::min<std::size_t>(i / per_layer, 2)].crowding;
+    if (layer && *layer <= 1) share = std::min(share, spread_ceiling);
+    if (share <= tightest_share) continue;
+    tightest = i;
+    tightest_share = share;
+    tightest_wanted = wanted;
+  }
+  if (!(tightest_share >= 0)) return;
+  const double open = profile.open_l_cm[tightest], spare = open * (1 - tightest_share);
+  std::vector<Part> parts;
+  std::size_t next = 0;
+  for (const Kept& kept : facts.stock)
+    if (kept.species) parts.push_back({&kept, profile.groups[next++].wanted_l_cm[tightest]});
+  const Part* limiting = &parts.front();
+  for (const Part& part : parts)
+    if (part.amount > limiting->amount) limiting = &part;
+  if (!(tightest_wanted > 0)) return;
+  add(margins,
+      {.margin = "crowding_l_cm",
+       .value = spare,
+       .unit = "L/cm",
+       .animals = whole_animals(spare, limiting->amount / limiting->kept->count),
+       .set_by = ids(main_parts(parts))},
+      open);
+}
+
+void add_floor(Margins& margins, const Facts& facts) {
+  if (!facts.room.floor_crowding) return;
+  const std::vector<Part> parts = floor_parts(facts);
+  const Part* limiting = nullptr;
+  for (const Part& part : parts)
+    if (part.amount > 0 && (!limiting || part.amount > limiting->amount)) limiting = &part;
+  if (!limiting) return;
+  const double spare = facts.room.floor_cm2 * (1 - *facts.room.floor_crowding);
+  add(margins,
+      {.margin = "floor_cm2",
+       .value = spare,
+       .unit = "cm²",
+       .animals = whole_animals(spare, limiting->amount / limiting->kept->count),
+       .set_by = ids(main_parts(parts))},
+      facts.room.floor_cm2);
+}
+
+void add_nitrate(Margins& margins, const Facts& facts) {
+  if (!facts.load.nitrate_peak_mg_l || facts.stock.empty()) return;
+  const double limit = nitrate_limit_mg_l(facts.plan), spare = limit - *facts.load.nitrate_peak_mg_l;
+  const std::vector<Part> parts = feed_parts(facts);
+  double fed = 0;
+  for (const Part& part : parts) fed += part.amount;
+  const Part* largest = nullptr;
+  for (const Part& part : parts)
+    if (!largest || part.kept->count > largest->kept->count) largest = &part;
+  const double climb = *facts.load.nitrate_peak_mg_l - *facts.plan.source.nitrate_mg_l;
+  Tightest entry{.margin = "nitrate_mg_l", .value = spare, .unit = "mg/L", .animals = {}, .set_by = ids(main_parts(parts))};
+  if (largest && fed > 0 && climb > 0) entry.animals = whole_animals(spare, climb * largest->amount / fed / largest->kept->count);
+  add(margins, std::move(entry), limit);
+}
+
+}  // namespace
+
+std::vector<Tightest> tightest_margins(const Facts& facts) {
+  Margins margins;
+  add_water(margins, facts, "temperature_c", "°C", facts.water.temperature_c, &Species::WaterNeeds::temperature_c);
+  add_water(margins, facts, "ph", "pH", facts.water.ph, &Species::WaterNeeds::ph);
+  add_water(margins, facts, "gh_dgh", "dGH", facts.water.gh_dgh, &Species::WaterNeeds::gh_dgh);
+  add_water(margins, facts, "kh_dkh", "dKH", facts.water.kh_dkh, &Species::WaterNeeds::kh_dkh);
+  add_lane(margins, facts);
+  add_crowding(margins, facts);
+  add_floor(margins, facts);
+  add_nitrate(margins, facts);
+  std::stable_sort(margins.begin(), margins.end(), [](const Scaled& a, const Scaled& b) { return a.share < b.share; });
+  std::vector<Tightest> entries;
+  for (Scaled& one : margins) entries.push_back(std::move(one.entry));
+  return entries;
+}
+
+}  // namespace shoalwright

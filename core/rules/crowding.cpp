@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+// crowding-top, crowding-mid, crowding-bottom and territory: room and floor wanted by the whole stock over what is there.
+#include <algorithm>
+#include <cmath>
+
+#include "notebook/say.h"
+#include "rules/edits.h"
+#include "rules/limits.h"
+#include "rules/shares.h"
+#include "rules/table.h"
+#include "rules/tell.h"
+
+namespace shoalwright {
+
+namespace {
+
+constexpr const char* layer_rules[] = {"crowding-top", "crowding-mid", "crowding-bottom"};
+constexpr const char* layer_names[] = {"Surface", "Middle", "Bottom"};
+
+Severity not_on_a_guess(const Plan& plan, Severity severity) {
+  return unless_assumed(plan, severity,
+                        {"/tank/length_cm", "/tank/width_cm", "/tank/height_cm", "/tank/diameter_cm", "/tank/side_cm", "/tank/front_cm",
+                         "/tank/outline_cm", "/tank/fill_cm", "/substrate", "/planting"});
+}
+
+Severity not_on_a_guessed_floor(const Plan& plan, Severity severity) {
+  return unless_assumed(plan, severity,
+                        {"/tank/length_cm", "/tank/width_cm", "/tank/diameter_cm", "/tank/side_cm", "/tank/front_cm", "/tank/outline_cm"});
+}
+
+enum class Holders { no, yes };
+
+std::vector<Part> only(std::vector<Part> parts, Holders holders) {
+  parts.erase(std::remove_if(parts.begin(), parts.end(),
+                             [&](const Part& part) {
+                               return !(part.amount > 0) || holds_floor(*part.kept->species) != (holders == Holders::yes);
+                             }),
+              parts.end());
+  return parts;
+}
+
+// Down to where no more than a note is said.
+double goal_of(const Steps& steps) { return steps.watch; }
+
+void tell_layer(const Facts& facts, std::size_t layer, Severity severity, Finding& finding) {
+  const Layer& room = facts.room.layers[layer];
+  const std::vector<Part> parts = layer_parts(facts, layer);
+  const std::vector<const Kept*> named = main_parts(parts);
+  concern(finding, named);
+  const double wanted_l = *room.crowding * room.open_l;
+  if (severity == Severity::note)
+    finding.text = std::string(layer_names[layer]) + " level is full";
+  else
+    finding.text = std::string(layer_names[layer]) + " level over by " + amount(wanted_l - room.open_l, wanted_l < 20 ? 1 : 0, "L");
+  finding.why = "Grown up, the stock wants " + amount(wanted_l, wanted_l < 20 ? 1 : 0, "L") + " there and " +
+                amount(room.open_l, room.open_l < 20 ? 1 : 0, "L") + " are open: " + amount(*room.crowding, 2, "") + " of the room, most of it by " +
+                names_of(named) + ".";
+  if (severity == Severity::note) {
+    finding.remedy = "Add nothing more at this level";
+    return;
+  }
+  remedy_by_fewer(facts, parts, goal_of(in_view(limits::crowding, facts.plan.strictness)) / *room.crowding, in_proportion, finding);
+}
+
+void tell_floor(const Facts& facts, Holders holders, Severity severity, Finding& finding) {
+  const std::vector<Part> parts = floor_parts(facts);
+  const std::vector<const Kept*> named = main_parts(only(parts, holders));
+  concern(finding, named);
+  const double share = *facts.room.floor_crowding, open = facts.room.floor_cm2, wanted = share * open;
+  const std::string over = amount(std::max(wanted - open, 0.0), 0, "cm²");
+  if (holders == Holders::yes)
+    finding.text = "Floor " + over + " short for territories";
+  else
+    finding.text = severity == Severity::note ? "Floor is full" : "Floor over by " + over;
+  finding.why = std::string(holders == Holders::yes ? "Territories and shoals want " : "Grown up, the stock wants ") + amount(wanted, 0, "cm²") +
+                " of floor and " + amount(open, 0, "cm²") + " can be used, " + amount(share, 2, "") + " of it; " + names_of(named) +
+                (named.size() == 1 ? " holds" : " hold") + " most.";
+  if (severity == Severity::note) {
+    finding.remedy = "Add nothing more on the floor";
+    return;
+  }
+  const Band& band = holders == Holders::yes ? limits::territory : limits::crowding;
+  remedy_by_fewer(facts, parts, goal_of(in_view(band, facts.plan.strictness)) / share, on_the_floor, finding);
+}
+
+}  // namespace
+
+void crowding(const Facts& facts, Found& out) {
+  const Plan& plan = facts.plan;
+  if (!facts.stock.empty() && !(facts.room.open_l > 0)) {
+    out.add("crowding-mid", not_on_a_guess(plan, Severity::harm), "", 0, [](Finding& finding) {
+      finding.text = "No open water over the substrate";
+      finding.why = "At this filling and depth of substrate nothing is left to swim in.";
+      finding.remedy = "Fill higher, or lower the substrate";
+    });
+    return;
+  }
+  const Steps& steps = in_view(limits::crowding, plan.strictness);
+  std::optional<Severity> of_floor;
+  if (facts.room.floor_crowding && !only(floor_parts(facts), Holders::no).empty()) {
+    of_floor = grade(rounded(*facts.room.floor_crowding), steps);
+    if (of_floor) of_floor = not_on_a_guessed_floor(plan, *of_floor);
+  }
+  for (std::size_t layer = 0; layer < 3; ++layer) {
+    const std::optional<double>& share = facts.room.layers[layer].crowding;
+    std::optional<Severity> severity = share ? grade(rounded(*share), steps) : std::nullopt;
+    if (severity) severity = not_on_a_guess(plan, *severity);
+    const bool bottom = layer == 2;
+    if (bottom && of_floor && (!severity || *of_floor < *severity || (*of_floor == *severity && *facts.room.floor_crowding > *share)))
+      out.add(layer_rules[layer], *of_floor, "", *facts.room.floor_crowding,
+              [&](Finding& finding) { tell_floor(facts, Holders::no, *of_floor, finding); });
+    else if (severity)
+      out.add(layer_rules[layer], *severity, "", *share, [&](Finding& finding) { tell_layer(facts, layer, *severity, finding); });
+  }
+}
+
+void territory(const Facts& facts, Found& out) {
+  if (!facts.room.floor_crowding) return;
+  std::optional<Severity> severity = grade(rounded(*facts.room.floor_crowding), in_view(limits::territory, facts.plan.strictness));
+  if (!severity || only(floor_parts(facts), Holders::yes).empty()) return;
+  severity = not_on_a_guessed_floor(facts.plan, *severity);
+  out.add("territory", *severity, "", *facts.room.floor_crowding,
+          [&](Finding& finding) { tell_floor(facts, Holders::yes, *severity, finding); });
+}
+
+}  // namespace shoalwright

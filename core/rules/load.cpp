@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: MIT
+// load and nitrate: waste per litre, and how high nitrate climbs under the present changes.
+#include "stocking/load.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "notebook/say.h"
+#include "plan/words.h"
+#include "rules/edits.h"
+#include "rules/limits.h"
+#include "rules/shares.h"
+#include "rules/table.h"
+#include "rules/tell.h"
+#include "stocking/ration.h"
+#include "units/text.h"
+#include "water/change.h"
+
+namespace shoalwright {
+
+namespace {
+
+Severity not_on_a_guess(const Plan& plan, Severity severity) {
+  return unless_assumed(plan, severity,
+                        {"/tank/length_cm", "/tank/width_cm", "/tank/height_cm", "/tank/diameter_cm", "/tank/side_cm", "/tank/front_cm",
+                         "/tank/outline_cm", "/tank/fill_cm", "/substrate", "/feeding/ration", "/feeding/fasting_days", "/water/temperature_c"});
+}
+
+std::string days(double every_days) {
+  return every_days == 1 ? "every day" : "every " + short_text(every_days, 1) + " days";
+}
+
+// The next smaller ration, where that brings the load index down to `goal`.
+bool remedy_by_ration(const Facts& facts, double index, double goal, Finding& finding) {
+  const Ration now = facts.plan.feeding->ration;
+  for (const Ration less : {Ration::normal, Ration::light}) {
+    if (!(ration_factor(less) < ration_factor(now)) || index * ration_factor(less) / ration_factor(now) > goal) continue;
+    finding.edits = set_value(facts.plan, "/feeding/ration", "\"" + std::string(word_of(less)) + "\"");
+    finding.remedy = "Feed " + std::string(word_of(less)) + " rations";
+    return !finding.edits.empty();
+  }
+  return false;
+}
+
+}  // namespace
+
+void load(const Facts& facts, Found& out) {
+  const std::optional<double> rise = nitrate_rise_mg_l_d(facts.load, facts.volume);
+  if (!rise) return;
+  const double index = load_index(*rise);
+  std::optional<Severity> severity = grade(rounded(index), limits::load);
+  if (!severity) return;
+  severity = not_on_a_guess(facts.plan, *severity);
+  out.add("load", *severity, "", index, [&](Finding& finding) {
+    finding.text = "Waste asks " + percent(index) + " new water weekly";
+    finding.why = "Feeding makes " + amount(*rise, 1, "mg/L") + " of nitrate a day. Holding it " + amount(load_nitrate_mg_l, 0, "mg/L") +
+                  " above the tap takes " + percent(index) + " new water a week; half a tank is as much as most people keep up.";
+    const double goal = *severity == Severity::watch ? limits::load.watch : limits::load.strain;
+    if (!remedy_by_ration(facts, index, goal, finding))
+      remedy_by_fewer(facts, feed_parts(facts), goal / index, in_proportion, finding);
+  });
+}
+
+namespace {
+
+struct Climb {
+  double source = 0, limit = 0;
+  std::optional<double> peak;
+  bool by_source() const { return source >= limit; }
+  double reached() const { return peak.value_or(source); }
+};
+
+// Shrimps and kinds that live in soft water only stand less of it.
+bool sensitive(const Facts& facts) {
+  return std::any_of(facts.stock.begin(), facts.stock.end(), [](const Kept& kept) {
+    if (!kept.species) return false;
+    const std::optional<Range>& gh = kept.species->water.gh_dgh.tolerated;
+    return kept.species->kind == "shrimp" || (gh && gh->high <= limits::soft_water_high_dgh);
+  });
+}
+
+std::optional<Severity> nitrate_severity(const Facts& facts, const Climb& climb) {
+  const double reached = rounded(climb.reached());
+  if (reached > limits::nitrate_harm_mg_l) return Severity::harm;
+  if (reached <= climb.limit) return std::nullopt;
+  if (reached <= climb.limit * (1 + limits::error_nitrate_share)) return Severity::note;
+  const auto view = static_cast<std::size_t>(facts.plan.strictness);
+  double line = limits::nitrate_strain_mg_l[view];
+  if (sensitive(facts)) line = facts.plan.strictness == Strictness::lenient ? limits::nitrate_strain_mg_l[1] : limits::nitrate_strain_sensitive_mg_l;
+  return reached > std::max(line, climb.limit) ? Severity::strain : Severity::watch;
+}
+
+double practical_share(double share) { return std::ceil(share / limits::change_step - 1e-9) * limits::change_step; }
+
+// A larger change at the present rhythm while it stays practical, else half the water more often.
+bool remedy_by_change(const Facts& facts, const Climb& climb, Finding& finding) {
+  const Upkeep& upkeep = *facts.plan.upkeep;
+  const std::optional<double>& needed = facts.load.change_needed_fraction;
+  if (needed && practical_share(*needed) <= std::max(limits::change_largest, upkeep.change_fraction)) {
+    const double share = practical_share(*needed);
+    finding.edits = set_value(facts.plan, "/upkeep/change_fraction", json_number(share));
+    finding.remedy = "Change " + percent(share) + " " + days(upkeep.every_days);
+    return !finding.edits.empty();
+  }
+  const std::optional<double> rise = nitrate_rise_mg_l_d(facts.load, facts.volume);
+  const double share = std::max(limits::change_largest, upkeep.change_fraction);
+  const std::optional<double> interval =
+      interval_for_peak({.rise_per_day = *rise, .every_days = 1, .fraction = share, .source = climb.source}, climb.limit);
+  if (!interval || !(*interval >= 1)) return false;
+  const double every = std::floor(*interval);
+  finding.edits = set_value(facts.plan, "/upkeep/every_days", json_number(every));
+  if (finding.edits.empty()) return false;
+  if (share > upkeep.change_fraction) {
+    const std::vector<PatchStep> more = set_value(facts.plan, "/upkeep/change_fraction", json_number(share));
+    if (more.empty()) {
+      finding.edits.clear();
+      return false;
+    }
+    finding.edits.insert(finding.edits.end(), more.begin(), more.end());
+  }
+  finding.remedy = "Change " + percent(share) + " " + days(every);
+  return true;
+}
+
+void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
+  const std::string limit = amount(climb.limit, 0, "");
+  if (climb.by_source()) {
+    finding.text = "Tap nitrate is at " + amount(climb.source, 0, "mg/L");
+    finding.why = "The limit is " + limit + " and the tap alone brings " + amount(climb.source, 0, "mg/L") + ": no change gets under it.";
+    finding.remedy = "Mix RO water or rain water into the tap water";
+    return;
+  }
+  const Upkeep& upkeep = *facts.plan.upkeep;
+  finding.text = "Nitrate climbs to " + amount(*climb.peak, 0, "mg/L");
+  finding.why = "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) + " settles at " + amount(*climb.peak, 0, "mg/L") +
+                " before each change; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "") + ".";
+  const double index = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume));
+  if (index <= limits::nitrate_stock_cause && remedy_by_change(facts, climb, finding)) {
+    finding.why += " The change is too small.";
+    return;
+  }
+  finding.why += " The stock makes more than changes can carry.";
+  remedy_by_fewer(facts, feed_parts(facts), (climb.limit - climb.source) / (*climb.peak - climb.source), in_proportion, finding);
+}
+
+}  // namespace
+
+void nitrate(const Facts& facts, Found& out) {
+  if (!facts.plan.source.nitrate_mg_l) return;
+  const Climb climb{*facts.plan.source.nitrate_mg_l, nitrate_limit_mg_l(facts.plan), facts.load.nitrate_peak_mg_l};
+  if (!climb.peak && !climb.by_source()) return;
+  std::optional<Severity> severity = nitrate_severity(facts, climb);
+  if (!severity && climb.by_source()) severity = Severity::note;
+  if (!severity) return;
+  severity = unless_assumed(facts.plan, not_on_a_guess(facts.plan, *severity),
+                            {"/source/nitrate_mg_l", "/upkeep/change_fraction", "/upkeep/every_days"});
+  // Where the tap alone is past the limit, more animals are not what makes it so.
+  out.add("nitrate", *severity, "", climb.by_source() ? climb.source : *climb.peak,
+          [&](Finding& finding) { tell_nitrate(facts, climb, finding); });
+}
+
+}  // namespace shoalwright

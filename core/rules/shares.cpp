@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "rules/shares.h"
+
+#include <algorithm>
+
+#include "rules/edits.h"
+#include "rules/limits.h"
+#include "stocking/body.h"
+#include "stocking/layers.h"
+#include "stocking/ration.h"
+#include "stocking/style.h"
+
+namespace shoalwright {
+
+namespace {
+
+double sum_of(const std::vector<Part>& parts) {
+  double sum = 0;
+  for (const Part& part : parts) sum += part.amount;
+  return sum;
+}
+
+void largest_first(std::vector<Part>& parts) {
+  std::stable_sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) { return a.amount > b.amount; });
+}
+
+}  // namespace
+
+std::vector<Part> layer_parts(const Facts& facts, std::size_t layer) {
+  std::vector<Part> parts;
+  const double open = open_share(plant_share(facts.plan.planting.value_or(Planting::none)));
+  const double open_l = facts.room.layers[layer].open_l;
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species) continue;
+    const Demand demand = demand_of(kept);
+    parts.push_back({&kept, demand.count * demand.personal_l * demand.depth[layer] / (demand.plants_are_room ? open_l / open : open_l)});
+  }
+  return parts;
+}
+
+double floor_demand_cm2(const Kept& kept, int count) {
+  const Species& species = *kept.species;
+  const StyleFacts style = style_facts(species.life.style);
+  if (!(style.floor_bl2 > 0) || !(count > 0)) return 0;
+  const bool same = count == kept.count;
+  return floor_count(style.holds_floor, species.life.group.kind, count, same ? kept.males : std::nullopt,
+                     same ? kept.females : std::nullopt) *
+         floor_need_cm2(species.life.style, species.size.body, species.size.adult_tl_cm);
+}
+
+std::vector<Part> floor_parts(const Facts& facts) {
+  std::vector<Part> parts;
+  for (const Kept& kept : facts.stock)
+    if (kept.species) parts.push_back({&kept, floor_demand_cm2(kept, kept.count)});
+  return parts;
+}
+
+bool holds_floor(const Species& species) { return style_facts(species.life.style).holds_floor; }
+
+std::vector<Part> feed_parts(const Facts& facts) {
+  constexpr double at_temperature_c = 25;
+  std::vector<Part> parts;
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species) continue;
+    const double mass_g = adult_mass_g(*kept.species);
+    parts.push_back({&kept, daily_feed_g(kept.count, mass_g, adult_ration_pct(mass_g), at_temperature_c)});
+  }
+  return parts;
+}
+
+std::vector<const Kept*> main_parts(std::vector<Part> parts) {
+  const double sum = sum_of(parts);
+  largest_first(parts);
+  std::vector<const Kept*> named;
+  double said = 0;
+  for (const Part& part : parts) {
+    if (!(part.amount > 0) || (!named.empty() && said >= limits::named_share * sum)) break;
+    named.push_back(part.kept);
+    said += part.amount;
+  }
+  std::sort(named.begin(), named.end());
+  return named;
+}
+
+double in_proportion(const Kept& kept, int count, double part) { return part * count / kept.count; }
+
+double on_the_floor(const Kept& kept, int count, double) { return floor_demand_cm2(kept, count); }
+
+void remedy_by_fewer(const Facts& facts, std::vector<Part> parts, double share, LeftWith left_with, Finding& finding) {
+  largest_first(parts);
+  const double sum = sum_of(parts), allowed = sum * share;
+  for (const Part& part : parts) {
+    const Kept& kept = *part.kept;
+    const int least = std::max(kept.species->life.group.least, 1);
+    if (sum - part.amount + left_with(kept, least, part.amount) > allowed) continue;
+    int few = least, many = kept.count;  // few is enough, many is too many
+    while (many - few > 1) {
+      const int count = few + (many - few) / 2;
+      (sum - part.amount + left_with(kept, count, part.amount) > allowed ? many : few) = count;
+    }
+    if (few >= kept.count || !can_set_count(facts.plan, kept, few)) continue;
+    finding.edits = set_count(facts.plan, kept, few);
+    finding.remedy = say_count(kept, few);
+    return;
+  }
+  for (const Part& part : parts) {
+    if (!(part.amount > 0) || !can_set_count(facts.plan, *part.kept, 0)) continue;
+    finding.edits = set_count(facts.plan, *part.kept, 0);
+    finding.remedy = say_count(*part.kept, 0);
+    return;
+  }
+}
+
+}  // namespace shoalwright

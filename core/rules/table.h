@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "rules/facts.h"
+
+namespace shoalwright {
+
+// Every rule by its id, as rules.cpp lists them.
+
+void water_temperature(const Facts& facts, Found& out);
+void water_ph(const Facts& facts, Found& out);
+void water_gh(const Facts& facts, Found& out);
+void water_kh(const Facts& facts, Found& out);
+void group_size(const Facts& facts, Found& out);
+void territory(const Facts& facts, Found& out);
+void adult_size(const Facts& facts, Found& out);
+void unknown_species(const Facts& facts, Found& out);
+void tank_length(const Facts& facts, Found& out);
+void tank_width(const Facts& facts, Found& out);
+void tank_height(const Facts& facts, Found& out);
+void tank_volume(const Facts& facts, Found& out);
+void swim_lane(const Facts& facts, Found& out);
+void crowding(const Facts& facts, Found& out);
+void lid(const Facts& facts, Found& out);
+void load(const Facts& facts, Found& out);
+void nitrate(const Facts& facts, Found& out);
+void empty(const Facts& facts, Found& out);
+void unknown_input(const Facts& facts, Found& out);
+
+}  // namespace shoalwright

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: MIT
+#include "rules/tank_fit.h"
+
+#include <algorithm>
+
+#include "rules/limits.h"
+#include "rules/tell.h"
+#include "stocking/style.h"
+
+namespace shoalwright {
+
+namespace {
+
+// Short of the first edge by no more than a tape measure errs.
+bool within_error(double have, double asked, double error_share) { return have >= asked * (1 - error_share); }
+
+double run_cm(const Facts& facts, const Species& species) {
+  const std::array<double, 3> depth = depth_shares(species);
+  const auto main = std::max_element(depth.begin(), depth.end()) - depth.begin();
+  return facts.room.layers[static_cast<std::size_t>(main)].lane_cm;
+}
+
+// Least length and least volume weigh alike.
+std::optional<Severity> least_severity(double have, double asked, double error_share, Strictness strictness) {
+  if (have >= asked) return std::nullopt;
+  if (within_error(have, asked, error_share)) return Severity::note;
+  if (have < least_tank_harm_below * asked) return Severity::harm;
+  if (strictness == Strictness::lenient && have >= limits::least_lenient_watch_share * asked) return Severity::watch;
+  return Severity::strain;
+}
+
+}  // namespace
+
+Fit lane_fit(const Facts& facts, const Species& species) {
+  Fit fit{run_cm(facts, species), lane_needed_cm(species), std::nullopt};
+  if (!(fit.asked > 0) || fit.have >= lane_quiet_from * fit.asked) return fit;
+  if (fit.have >= lane_note_from * fit.asked)
+    fit.severity = Severity::note;
+  else
+    fit.severity = fit.have >= lane_watch_from * fit.asked ? Severity::watch : Severity::strain;
+  return fit;
+}
+
+Fit empty_run_fit(const Facts& facts, const Species& species) {
+  Fit fit{run_cm(facts, species), lane_needed_cm(species), std::nullopt};
+  if (fit.asked > 0 && fit.have < lane_harm_below * fit.asked)
+    fit.severity = unless_assumed(facts.plan, Severity::harm, {"/tank", "/tank/length_cm", "/tank/width_cm"});
+  return fit;
+}
+
+Fit least_length_fit(const Facts& facts, const Species& species) {
+  const LeastTank least = least_tank_of(species);
+  Fit fit;
+  if (!least.length_cm) return fit;
+  fit.asked = *least.length_cm;
+  fit.have = inside_length_cm(facts.plan.tank) + 2 * facts.plan.tank.glass_mm / 10;
+  fit.severity = least_severity(fit.have, fit.asked, limits::error_length_share, facts.plan.strictness);
+  if (fit.severity) fit.severity = unless_assumed(facts.plan, *fit.severity, {"/tank", "/tank/length_cm"});
+  return fit;
+}
+
+Fit width_fit(const Facts& facts, const Species& species) {
+  const LeastTank least = least_tank_of(species);
+  Fit fit{inside_width_cm(facts.plan.tank), least.width_cm, std::nullopt};
+  if (!(fit.asked > 0) || fit.have >= fit.asked) return fit;
+  if (within_error(fit.have, fit.asked, limits::error_length_share))
+    fit.severity = Severity::note;
+  else
+    fit.severity = fit.have >= least.width_least_cm ? Severity::watch
+                                                    : unless_assumed(facts.plan, Severity::harm, {"/tank", "/tank/width_cm"});
+  return fit;
+}
+
+Fit height_fit(const Facts& facts, const Species& species) {
+  const LeastTank least = least_tank_of(species);
+  Fit fit;
+  if (!least.height_cm) return fit;
+  fit.asked = *least.height_cm;
+  fit.have = std::max(facts.plan.tank.fill_cm - mean_substrate_cm(facts.plan), 0.0);
+  if (fit.have >= fit.asked) return fit;
+  if (within_error(fit.have, fit.asked, limits::error_length_share))
+    fit.severity = Severity::note;
+  else
+    fit.severity = fit.have >= *least.height_least_cm ? Severity::watch : Severity::strain;
+  return fit;
+}
+
+Fit volume_fit(const Facts& facts, const Species& species) {
+  const LeastTank least = least_tank_of(species);
+  Fit fit;
+  if (!least.volume_l) return fit;
+  fit.asked = *least.volume_l;
+  fit.have = facts.volume.gross_l;
+  fit.severity = least_severity(fit.have, fit.asked, limits::error_volume_share, facts.plan.strictness);
+  if (fit.severity)
+    fit.severity = unless_assumed(facts.plan, *fit.severity, {"/tank", "/tank/length_cm", "/tank/width_cm", "/tank/height_cm"});
+  return fit;
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+// unknown-input, unknown-species, empty: what keeps a verdict back.
+#include "notebook/say.h"
+#include "rules/edits.h"
+#include "rules/table.h"
+#include "rules/tell.h"
+#include "units/text.h"
+
+namespace shoalwright {
+
+namespace {
+
+bool anyone(const Facts& facts, std::optional<Range> Need::*range, Need Species::WaterNeeds::*need) {
+  for (const Kept& kept : facts.stock)
+    if (kept.species && (kept.species->water.*need).*range) return true;
+  return false;
+}
+
+void water_not_known(const Facts& facts, Found& out) {
+  const struct {
+    const char* name;
+    const Window& window;
+    Need Species::WaterNeeds::*need;
+  } all[] = {{"temperature", facts.water.temperature_c, &Species::WaterNeeds::temperature_c},
+             {"pH", facts.water.ph, &Species::WaterNeeds::ph},
+             {"GH", facts.water.gh_dgh, &Species::WaterNeeds::gh_dgh},
+             {"KH", facts.water.kh_dkh, &Species::WaterNeeds::kh_dkh}};
+  std::vector<std::string> missing;
+  for (const auto& one : all)
+    // Without an aim the temperature is the stock's own best one; there is none only where the windows do not meet, said elsewhere.
+    if (!one.window.now && anyone(facts, &Need::tolerated, one.need) && (one.need != &Species::WaterNeeds::temperature_c || facts.plan.water))
+      missing.push_back(one.name);
+  if (missing.empty()) return;
+  out.add("unknown-input", Severity::note, "water", 0, [&](Finding& finding) {
+    finding.text = "Not known: " + joined(missing);
+    finding.why = "Whether the stock can live in this water is not judged until " + joined(missing) + (missing.size() == 1 ? " is" : " are") +
+                  " given.";
+    finding.remedy = "Test the tap with drops, or read the supplier's report";
+  });
+}
+
+void load_not_known(const Facts& facts, Found& out) {
+  std::vector<std::string> missing;
+  if (!facts.plan.source.nitrate_mg_l) missing.push_back("nitrate of the tap");
+  if (!facts.plan.upkeep) missing.push_back("water changes");
+  if (!facts.plan.feeding) missing.push_back("feeding");
+  if (missing.empty()) return;
+  out.add("unknown-input", Severity::note, "load", 0, [&](Finding& finding) {
+    finding.text = "Not known: " + joined(missing);
+    finding.why = "How high nitrate climbs between changes is not judged until " + joined(missing) + (missing.size() == 1 ? " is" : " are") +
+                  " given.";
+    finding.remedy = facts.plan.source.nitrate_mg_l ? "Enter what you do" : "Test nitrate in water fresh from the tap";
+  });
+}
+
+void plants_not_known(const Facts& facts, Found& out) {
+  if (facts.plan.planting) return;
+  out.add("unknown-input", Severity::note, "planting", 0, [&](Finding& finding) {
+    finding.text = "Not known: planting";
+    finding.why = "Plants take room from larger fish; crowding is not judged until the planting is given.";
+    finding.remedy = "Say how densely it is planted";
+  });
+}
+
+void lid_not_known(const Facts& facts, Found& out) {
+  if (facts.plan.tank.lid) return;
+  std::vector<const Kept*> jumpers;
+  for (const Kept& kept : facts.stock)
+    if (kept.species && kept.species->life.jumps != Jumps::rarely) jumpers.push_back(&kept);
+  if (jumpers.empty()) return;
+  out.add("unknown-input", Severity::note, "lid", 0, [&](Finding& finding) {
+    concern(finding, jumpers);
+    finding.text = "Not known: lid";
+    finding.why = capital(names_of(jumpers)) + (jumpers.size() == 1 ? " jumps" : " jump") + "; whether that matters depends on a lid.";
+    finding.remedy = "Say whether the tank has a lid";
+  });
+}
+
+}  // namespace
+
+void unknown_input(const Facts& facts, Found& out) {
+  if (facts.stock.empty()) return;
+  water_not_known(facts, out);
+  load_not_known(facts, out);
+  plants_not_known(facts, out);
+  lid_not_known(facts, out);
+}
+
+void unknown_species(const Facts& facts, Found& out) {
+  for (const Kept& kept : facts.stock) {
+    if (kept.species) continue;
+    out.add("unknown-species", Severity::watch, kept.id, 0, [&](Finding& finding) {
+      concern(finding, {&kept});
+      finding.text = kept.id + " is not in the catalogue";
+      finding.why = "Nothing is known of its size, water or habits, so room, floor, load and nitrate are not summed while it is in the plan.";
+      finding.remedy = "Choose it from the shelf under another name, or enter its facts as your own species";
+    });
+  }
+}
+
+void empty(const Facts& facts, Found& out) {
+  if (!facts.stock.empty()) return;
+  out.add("empty", Severity::note, "", 0, [&](Finding& finding) {
+    finding.text = "No animals yet";
+    finding.why = "The tank holds " + amount(facts.volume.net_l, 0, "L") + " of water; company, room and load are judged once something lives in it.";
+    finding.remedy = "Take a kind from the shelf";
+  });
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: MIT
+// water-temperature, water-ph, water-gh, water-kh: no shared window, or the water outside it, judged by how far.
+#include <algorithm>
+#include <cmath>
+
+#include "notebook/say.h"
+#include "rules/edits.h"
+#include "rules/limits.h"
+#include "rules/table.h"
+#include "rules/tell.h"
+
+namespace shoalwright {
+
+namespace {
+
+enum class Kind { temperature, ph, gh, kh };
+
+struct Quantity {
+  Kind kind;
+  const char* rule;
+  const char* key;    ///< in /water, /source and the species card
+  const char* field;  ///< of the species card, for its evidence
+  const char* name;   ///< as a sentence begins
+  const char* inside;  ///< within a sentence
+  const char* unit;
+  Window Windows::*window;
+  Need Species::WaterNeeds::*need;
+};
+
+constexpr Quantity temperature{Kind::temperature, "water-temperature", "temperature_c", "water.temperature_c.tolerated", "Temperature",
+                               "temperature",     "°C",                &Windows::temperature_c, &Species::WaterNeeds::temperature_c};
+constexpr Quantity ph{Kind::ph, "water-ph", "ph", "water.ph.tolerated", "pH", "pH", "", &Windows::ph, &Species::WaterNeeds::ph};
+constexpr Quantity gh{Kind::gh, "water-gh", "gh_dgh", "water.gh_dgh.tolerated", "GH", "GH", "°dH", &Windows::gh_dgh, &Species::WaterNeeds::gh_dgh};
+constexpr Quantity kh{Kind::kh, "water-kh", "kh_dkh", "water.kh_dkh.tolerated", "KH", "KH", "°dH", &Windows::kh_dkh, &Species::WaterNeeds::kh_dkh};
+
+enum class Side { under, over };
+
+const std::optional<Range>& tolerated(const Kept& kept, const Quantity& q) {
+  static const std::optional<Range> unknown;
+  return kept.species ? (kept.species->water.*q.need).tolerated : unknown;
+}
+
+bool needs_hard_water(const Species& species) {
+  if (species.kind == "snail") return true;
+  const std::optional<Range>& gh_range = species.water.gh_dgh.tolerated;
+  return gh_range && gh_range->low >= limits::hard_water_low_dgh;
+}
+
+// The watch of GH is as wide as a share of the edge where that is more.
+Steps widened(Steps steps, double edge) {
+  const double reach = std::max(steps.strain, limits::gh_watch_edge_share * edge);
+  return {steps.note, steps.watch, reach, std::max(steps.harm, reach)};
+}
+
+Steps steps_of(const Quantity& q, Side side, double edge, const Species& species, Strictness strictness) {
+  switch (q.kind) {
+    case Kind::temperature: return limits::temperature_steps_c;
+    case Kind::ph: return limits::ph_steps;
+    case Kind::gh:
+      return widened(side == Side::over ? in_view(limits::gh_over_steps_dgh, strictness) : limits::gh_steps_dgh, edge);
+    case Kind::kh:
+      return side == Side::under && needs_hard_water(species) ? limits::kh_hard_water_steps_dkh : limits::kh_steps_dkh;
+  }
+  return {};
+}
+
+struct Past {
+  const Kept* kept = nullptr;
+  Side side = Side::over;
+  double edge = 0, by = 0;
+  Severity severity = Severity::note;
+};
+
+// How far the water that the tank has lies outside what one group lives in.
+std::optional<Past> past_edge(const Facts& facts, const Quantity& q, const Kept& kept, double now) {
+  const std::optional<Range>& range = tolerated(kept, q);
+  if (!range || (now >= range->low && now <= range->high)) return std::nullopt;
+  Past past{&kept, now > range->high ? Side::over : Side::under, 0, 0, Severity::note};
+  past.edge = past.side == Side::over ? range->high : range->low;
+  past.by = rounded(std::abs(now - past.edge));
+  std::optional<Severity> severity =
+      grade(past.by, steps_of(q, past.side, past.edge, *kept.species, facts.plan.strictness));
+  if (!severity) return std::nullopt;
+  if (q.kind == Kind::gh && past.side == Side::under && past.by > limits::error_gh_dgh && now < limits::hard_water_harm_dgh &&
+      needs_hard_water(*kept.species))
+    severity = Severity::harm;
+  const bool guessed = water_is_assumed(facts.plan, q.key);
+  past.severity = guessed ? at_most(*severity, Severity::strain) : *severity;
+  return past;
+}
+
+// How far the window of one group lies from that of the group that it misses most.
+struct Gap {
+  const Kept *lower = nullptr, *upper = nullptr;  ///< whose high edge, whose low edge
+  double by = 0;
+  Severity severity = Severity::note;
+};
+
+std::optional<Gap> gap_between(const Facts& facts, const Quantity& q, const Kept& lower, const Kept& upper) {
+  const double edge = tolerated(lower, q)->high;
+  const double by = rounded(tolerated(upper, q)->low - edge);
+  if (!(by > 0)) return std::nullopt;
+  std::optional<Severity> severity = grade(by, steps_of(q, Side::over, edge, *lower.species, facts.plan.strictness));
+  const std::optional<Severity> below =
+      grade(by, steps_of(q, Side::under, tolerated(upper, q)->low, *upper.species, facts.plan.strictness));
+  severity = graver(severity, below);
+  if (!severity) return std::nullopt;
+  return Gap{&lower, &upper, by, *severity};
+}
+
+// The two whose edges shut the window most: the lowest high edge and the highest low edge, first in stock order on a tie.
+struct Extremes {
+  const Kept *lowest_high = nullptr, *highest_low = nullptr;
+};
+
+Extremes extremes(const Facts& facts, const Quantity& q, std::optional<Range> Need::*range) {
+  Extremes found;
+  const auto of = [&](const Kept* kept) -> const Range& { return *((kept->species->water.*q.need).*range); };
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species || !((kept.species->water.*q.need).*range)) continue;
+    if (!found.lowest_high || of(&kept).high < of(found.lowest_high).high) found.lowest_high = &kept;
+    if (!found.highest_low || of(&kept).low > of(found.highest_low).low) found.highest_low = &kept;
+  }
+  return found;
+}
+
+std::vector<const Kept*> in_stock_order(const Kept* a, const Kept* b) {
+  return a < b ? std::vector<const Kept*>{a, b} : std::vector<const Kept*>{b, a};
+}
+
+std::string in_unit(double value, const Quantity& q) { return amount(value, 1, q.unit); }
+std::string with_name(double value, const Quantity& q) {
+  return q.kind == Kind::temperature ? in_unit(value, q) : std::string(q.inside) + " " + amount(value, 1, "");
+}
+
+// Of two that do not meet, the one whose leaving costs least: none that swims already, the smaller group, the later one.
+const Kept* cheaper_to_leave_out(const Plan& plan, const Kept* a, const Kept* b) {
+  if (!can_set_count(plan, *a, 0)) return b;
+  if (!can_set_count(plan, *b, 0)) return a;
+  if (a->have != b->have) return a->have < b->have ? a : b;
+  if (a->count != b->count) return a->count < b->count ? a : b;
+  return a < b ? b : a;
+}
+
+void tell_gap(const Facts& facts, const Quantity& q, const Gap& gap, Finding& finding) {
+  concern(finding, in_stock_order(gap.lower, gap.upper));
+  finding.text = std::string("No shared ") + q.inside;
+  finding.why = capital(name_of(*gap.upper)) + " needs " + with_name(tolerated(*gap.upper, q)->low, q) + " up, " +
+                name_of(*gap.lower) + " " + with_name(tolerated(*gap.lower, q)->high, q) + " down: " + in_unit(gap.by, q) +
+                " apart, and the middle suits neither.";
+  rest_on(finding, facts, *gap.lower, q.field);
+  const Kept* leaves = cheaper_to_leave_out(facts.plan, gap.lower, gap.upper);
+  finding.edits = set_count(facts.plan, *leaves, 0);
+  finding.remedy = finding.edits.empty() ? "Keep the two apart" : say_count(*leaves, 0);
+}
+
+std::string lives(const Past& past, const Quantity& q) {
+  const std::string edge = amount(past.edge, 1, q.kind == Kind::temperature ? q.unit : "");
+  return name_of(*past.kept) + (past.side == Side::over ? " lives up to " + edge : " lives from " + edge + " up");
+}
+
+void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& all, double now, Finding& finding) {
+  std::vector<const Kept*> groups;
+  for (const Past& past : all) groups.push_back(past.kept);
+  concern(finding, groups);
+  const Past& worst = *std::max_element(all.begin(), all.end(), [](const Past& a, const Past& b) { return a.by < b.by; });
+  const std::string whom = all.size() == 1 ? name_of(*worst.kept) : std::to_string(all.size()) + " kinds";
+  finding.text = std::string(q.name) + " " + in_unit(worst.by, q) + (worst.side == Side::over ? " over for " : " under for ") + whom;
+  const bool aimed = has_aim(facts.plan, q.key);
+  std::vector<std::string> said;
+  for (std::size_t i = 0; i < all.size() && i < 3; ++i) said.push_back(lives(all[i], q));
+  finding.why = std::string(aimed ? "The aim is " : "The tap has ") + with_name(now, q) + "; " + joined(said) + ".";
+  rest_on(finding, facts, *worst.kept, q.field);
+
+  const Window& window = facts.water.*q.window;
+  if (!window.tolerated) {
+    finding.remedy = "Mend the shared window first";
+    return;
+  }
+  const double aim = std::clamp(now, window.tolerated->low, window.tolerated->high);
+  finding.edits = aim_water(facts, q.key, aim);
+  const bool down = aim < now;
+  switch (q.kind) {
+    case Kind::temperature: finding.remedy = "Set the temperature to " + in_unit(aim, q); return;
+    case Kind::ph:
+      finding.remedy = "Choose fish for this tap, or aim for " + with_name(aim, q) + (down ? " by a lower KH" : " by a higher KH");
+      return;
+    case Kind::gh:
+    case Kind::kh:
+      finding.remedy = "Choose fish for this tap, or aim for " + with_name(aim, q) + (down ? " with RO water" : " with minerals");
+      return;
+  }
+}
+
+void tell_comfort(const Facts& facts, const Quantity& q, const Extremes& ideal, Finding& finding) {
+  concern(finding, in_stock_order(ideal.lowest_high, ideal.highest_low));
+  const Need& lower = ideal.lowest_high->species->water.*q.need;
+  const Need& upper = ideal.highest_low->species->water.*q.need;
+  finding.text = std::string("No ") + q.inside + " is best for all";
+  finding.why = capital(name_of(*ideal.highest_low)) + " thrives from " + with_name(upper.ideal->low, q) + " up, " +
+                name_of(*ideal.lowest_high) + " up to " + with_name(lower.ideal->high, q) + "; all of them live in " +
+                span_of((facts.water.*q.window).tolerated->low, (facts.water.*q.window).tolerated->high, 1, q.unit) + ".";
+  rest_on(finding, facts, *ideal.highest_low, q.field);
+}
+
+void tell_narrow(const Facts& facts, const Range& shared, const Extremes& edges, Finding& finding) {
+  concern(finding, in_stock_order(edges.lowest_high, edges.highest_low));
+  finding.text = "Only " + amount(shared.high - shared.low, 1, "") + " of pH shared";
+  finding.why = capital(name_of(*edges.highest_low)) + " needs pH " + amount(shared.low, 1, "") + " up, " +
+                name_of(*edges.lowest_high) + " pH " + amount(shared.high, 1, "") + " down; a kit reads no closer than 0.3.";
+  rest_on(finding, facts, *edges.highest_low, ph.field);
+}
+
+void judge(const Facts& facts, const Quantity& q, Found& out) {
+  const Window& window = facts.water.*q.window;
+  const Extremes edges = extremes(facts, q, &Need::tolerated);
+  if (!edges.lowest_high) return;
+
+  std::optional<Severity> gap_severity;
+  if (const std::optional<Gap> gap = gap_between(facts, q, *edges.lowest_high, *edges.highest_low)) {
+    gap_severity = gap->severity;
+    if (out.keeps_findings())
+      out.add(q.rule, gap->severity, "", gap->by, [&](Finding& finding) { tell_gap(facts, q, *gap, finding); });
+    else
+      for (const Kept& kept : facts.stock) {
+        if (!tolerated(kept, q)) continue;
+        for (const auto& one : {gap_between(facts, q, *edges.lowest_high, kept), gap_between(facts, q, kept, *edges.highest_low)})
+          if (one) out.add(q.rule, one->severity, kept.id, one->by, [](Finding&) {});
+      }
+  }
+
+  if (window.now) {
+    std::vector<Past> sides[2];
+    for (const Kept& kept : facts.stock)
+      if (const std::optional<Past> past = past_edge(facts, q, kept, *window.now)) {
+        sides[past->side == Side::over].push_back(*past);
+        if (!out.keeps_findings()) out.add(q.rule, past->severity, kept.id, past->by, [](Finding&) {});
+      }
+    if (out.keeps_findings())
+      for (const std::vector<Past>& side : sides) {
+        if (side.empty()) continue;
+        Severity worst = Severity::note;
+        for (const Past& past : side) worst = std::min(worst, past.severity);
+        // Where the windows do not meet the water is always outside for some: said again only when that is worse than the gap.
+        if (gap_severity && *gap_severity <= worst) continue;
+        out.add(q.rule, worst, "", side.front().by, [&](Finding& finding) { tell_past(facts, q, side, *window.now, finding); });
+      }
+  }
+
+  if (gap_severity || !out.keeps_findings()) return;
+  const Range shared = *window.tolerated;
+  if (q.kind == Kind::ph && rounded(shared.high - shared.low) < limits::ph_narrow && edges.lowest_high != edges.highest_low) {
+    out.add(q.rule, Severity::note, "", 0, [&](Finding& finding) { tell_narrow(facts, shared, edges, finding); });
+    return;
+  }
+  const Extremes ideal = extremes(facts, q, &Need::ideal);
+  if (!ideal.lowest_high || ideal.lowest_high == ideal.highest_low) return;
+  const double apart = (ideal.highest_low->species->water.*q.need).ideal->low - (ideal.lowest_high->species->water.*q.need).ideal->high;
+  if (rounded(apart) > 0)
+    out.add(q.rule, Severity::note, "", apart, [&](Finding& finding) { tell_comfort(facts, q, ideal, finding); });
+}
+
+}  // namespace
+
+void water_temperature(const Facts& facts, Found& out) { judge(facts, temperature, out); }
+void water_ph(const Facts& facts, Found& out) { judge(facts, ph, out); }
+void water_gh(const Facts& facts, Found& out) { judge(facts, gh, out); }
+void water_kh(const Facts& facts, Found& out) { judge(facts, kh, out); }
+
+}  // namespace shoalwright

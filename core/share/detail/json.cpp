@@ -141,13 +141,15 @@ std::string describe(const Json& json) {
 }
 
 void append_quoted(std::string& out, std::string_view text) {
+  constexpr std::string_view with_letter = "\b\f\n\r\t", letters = "bfnrt";
   out += '"';
   for (const char c : text) {
     if (c == '"' || c == '\\') {
       out += '\\';
       out += c;
-    } else if (c == '\n') {
-      out += "\\n";
+    } else if (const std::size_t at = with_letter.find(c); at != std::string_view::npos) {
+      out += '\\';
+      out += letters[at];
     } else if (static_cast<unsigned char>(c) < 0x20) {
       char escape[8];
       std::snprintf(escape, sizeof escape, "\\u%04x", static_cast<unsigned>(static_cast<unsigned char>(c)));

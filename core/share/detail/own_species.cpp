@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include "share/detail/own_species.h"
 
+#include "catalog/read.h"
+
 namespace shoalwright {
 
 Result<Species> read_own_species(const Json& json, const std::string& place) {
-  const Json* id = json.kind == Json::Kind::object ? find(json, "id") : nullptr;
-  if (id == nullptr || id->kind != Json::Kind::text || id->text.empty())
-    return Error{.place = place + "/id", .sentence = "Expected the id of the species at " + place + "/id."};
-  Species species;
-  species.id = id->text;
-  species.whole_json = dump(json);
+  if (json.kind != Json::Kind::object)
+    return Error{.place = place, .sentence = "Expected a species at " + place + ", found " + describe(json) + "."};
+  const std::string text = dump(json);
+  Result<Species> species = read_species(text);
+  if (!species) return Error{.place = place + species.error().place, .sentence = species.error().sentence};
+  species.value().whole_json = text;  // in the canonical order of keys, whatever order it was written in
   return species;
 }
 

@@ -117,6 +117,8 @@ void tab_stop();
 enum class Cursor { automatic, grab, grabbing, help };
 void set_cursor(Cursor cursor);
 
+/// Where this page is, without what follows "#": a link is this and a fragment.
+std::string page_address();
 /// Puts text on the clipboard. Call it while handling a click or the copy shortcut.
 void copy_text(std::string_view text);
 /// Lets the keeper choose a .json file; it arrives at `Listener::file`. Call it while handling a click or a key.

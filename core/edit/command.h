@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+// Every edit of a plan that has a name of its own, as plain data. Edits found by the rules come as patches (share/patch.h).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "catalog/catalog.h"
+#include "plan/plan.h"
+
+namespace shoalwright {
+
+/// `count` more of a species; joins the first line of that species, or begins one at the end.
+struct AddGroup {
+  std::string species;
+  int count = 1;
+};
+/// How many of a species in all, at least 1; further lines of the same species are folded into the first.
+struct SetCount {
+  std::string species;
+  int count = 1;
+};
+struct TakeOut {
+  std::string species;
+};
+/// How many swim already; held within 0 and the count.
+struct SetHave {
+  std::string species;
+  int have = 0;
+};
+struct SetSexes {
+  std::string species;
+  std::optional<int> males, females;
+};
+struct SetTank {
+  Tank tank;
+};
+struct SetSubstrate {
+  Substrate substrate;
+};
+struct SetLid {
+  std::optional<bool> lid;
+};
+struct SetSource {
+  SourceWater source;
+};
+/// Empty: the tank runs on the source water.
+struct SetAim {
+  std::optional<WaterAim> water;
+};
+struct SetLimits {
+  Limits limits;
+};
+struct SetUpkeep {
+  std::optional<Upkeep> upkeep;
+};
+struct SetFeeding {
+  std::optional<Feeding> feeding;
+};
+struct SetPlanting {
+  std::optional<Planting> planting;
+};
+struct SetPlace {
+  Place place;
+};
+struct SetStrictness {
+  Strictness strictness = Strictness::usual;
+};
+struct Rename {
+  std::string name;
+};
+struct SetNotes {
+  std::string notes;
+};
+/// "I know", or no longer.
+struct SetSeen {
+  std::string rule;
+  std::vector<std::string> species;
+  bool known = true;
+};
+
+using Command = std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetTank, SetSubstrate, SetLid, SetSource, SetAim,
+                             SetLimits, SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
+
+/// The plan after the edit. What the edit sets is no longer `assumed`. Values are not checked here: check_plan (plan/check.h) says
+/// whether the result is a plan.
+Plan apply(Plan plan, const Command& command, const Catalog& catalog);
+
+/// "Add 8 cherry barbs", "2 more corydoras", "Take out 6 threadfin rainbowfish". `before` is the plan that it is applied to.
+std::string name_of(const Command& command, const Plan& before, const Catalog& catalog);
+
+/// Key by which quick repetitions become one step of undo; empty for edits that stand alone.
+std::string join_of(const Command& command);
+
+}  // namespace shoalwright

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "app/app.h"
+
+#include "app/builtin_demo.h"
+#include "app/keep.h"
+#include "app/plan_text.h"
+#include "catalog/builtin.h"
+#include "catalog/read.h"
+#include "edit/command.h"
+#include "platform/platform.h"
+#include "share/link.h"
+#include "share/plan_json.h"
+
+namespace shoalwright {
+
+namespace {
+
+/// One line for the live region: what the plan now comes to.
+std::string spoken(const App& app) {
+  int fix = 0, strain = 0;
+  for (const Finding& finding : app.now.findings) {
+    if (finding.severity == Severity::harm) ++fix;
+    if (finding.severity == Severity::strain) ++strain;
+  }
+  std::string text = std::to_string(fix) + " to fix, " + std::to_string(strain) + (strain == 1 ? " strain." : " strains.");
+  for (const Finding& finding : app.now.findings)
+    if (finding.severity == Severity::harm) {
+      text += " " + finding.text + ".";
+      break;
+    }
+  return text;
+}
+
+}  // namespace
+
+Look look_at(App& app) {
+  return {.catalog = app.catalog,
+          .history = app.history,
+          .plan = present(app.history),
+          .now = app.now,
+          .shown = app.shown,
+          .shown_assessment = app.shown_assessment,
+          .previewing = app.previewing,
+          .held = app.held,
+          .preferences = app.preferences,
+          .measures = app.measures,
+          .pointed_species = app.pointed_species,
+          .sheet = app.sheet,
+          .animals = app.animals};
+}
+
+void show_what_is_held(App& app) {
+  app.previewing.clear();
+  if (app.held) {
+    const AddGroup add{.species = app.held->species->id, .count = app.held->count};
+    app.shown = apply(present(app.history), add, app.catalog);
+    app.previewing = "If you drop " + std::to_string(app.held->count) + " here";
+  } else if (app.preview) {
+    app.shown = app.preview->plan;
+    app.previewing = app.preview->title;
+  } else {
+    app.shown = present(app.history);
+    app.shown_assessment = app.now;
+    return;
+  }
+  app.shown_assessment = assess(app.shown, app.catalog);
+}
+
+void plan_changed(App& app) {
+  const Plan& plan = present(app.history);
+  app.now = assess(plan, app.catalog);
+  show_what_is_held(app);
+  platform::keep_draft(plan_json(plan));
+  platform::set_link(encode_link(plan, app.catalog));
+  platform::set_title(plan.name.empty() ? "Shoalwright" : plan.name + " - Shoalwright");
+  platform::set_plan_text(plan_text(look_at(app)));
+  platform::say(spoken(app));
+  platform::wake();
+}
+
+void begin(App& app) {
+  app.catalog = read_catalog(builtin_catalog_json()).value();
+  app.preferences = kept_preferences();
+  app.measures.us = app.preferences.us_units;
+  Plan plan = read_plan(builtin_demo_plan()).value();
+  const std::string kept = platform::draft();
+  if (!kept.empty()) {
+    Result<Plan> mine = read_plan(kept);
+    if (mine)
+      plan = std::move(mine.value());
+    else
+      app.notice = Notice{"The plan kept on this device cannot be read", mine.error().sentence + " It stays on the device; the demo is open instead."};
+  }
+  if (app.notice) platform::leave_draft();
+  app.history = begin_history(std::move(plan));
+  plan_changed(app);
+}
+
+void open_link(App& app, const std::string& link) {
+  Result<Plan> plan = decode_link(link, app.catalog);
+  if (!plan) {
+    app.notice = Notice{"The link was not opened", plan.error().sentence + " Your own plan is as you left it."};
+    platform::say(app.notice->sentence);
+    platform::set_link(encode_link(present(app.history), app.catalog));
+    platform::wake();
+    return;
+  }
+  if (*plan == present(app.history)) return;
+  app.held.reset();
+  platform::leave_draft();
+  remember(app.history, std::move(plan.value()), "Open a shared plan", "", ImGui::GetTime());
+  plan_changed(app);
+  show_toast(app.ui, app.toast, "A shared plan is open. Your changes make your own copy; Undo goes back to your plan.", "Undo");
+}
+
+void open_file(App& app, const std::string& name, const std::string& text) {
+  Result<Plan> plan = read_plan(text);
+  if (!plan) {
+    const std::string place = plan.error().place.empty() ? "" : " (at " + plan.error().place + ")";
+    app.notice = Notice{"“" + name + "” was not opened", plan.error().sentence + place + " Your own plan is as you left it."};
+    platform::say(app.notice->sentence);
+    platform::wake();
+    return;
+  }
+  app.held.reset();
+  platform::leave_draft();
+  remember(app.history, std::move(plan.value()), "Open " + name, "", ImGui::GetTime());
+  plan_changed(app);
+  show_toast(app.ui, app.toast, "Opened " + name, "Undo");
+}
+
+}  // namespace shoalwright

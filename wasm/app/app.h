@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "app/look.h"
+#include "draw/toast.h"
+#include "edit/history.h"
+#include "views/views.h"
+
+namespace shoalwright {
+
+/// A sentence that needs an answer before the keeper goes on: a damaged link, a wrong file.
+struct Notice {
+  std::string heading, sentence;
+};
+
+/// All that lives while the page is open. Only app/ changes it; views see it as a Look.
+struct App {
+  Catalog catalog;
+  History history;
+  Preferences preferences;
+  Measures measures;
+
+  Assessment now;                     ///< of the present plan
+  std::optional<Held> held;           ///< a kind in hand
+  std::optional<PreviewPlan> preview;  ///< a remedy or a size that is pointed at
+  Plan shown;                         ///< what all views show
+  Assessment shown_assessment;
+  std::string previewing;
+
+  AnimalStore animals;
+  Faces faces;
+  Ui ui;
+  ViewStates views;
+  Sheet sheet = Sheet::none;
+  std::string pointed_species;
+  Toast toast;
+  std::optional<Notice> notice;
+};
+
+/// Reads the catalogue and the plan to go on with: this tab's draft, else the demo.
+void begin(App& app);
+
+/// One frame, from the keys to the carried-out wishes (app/frame.cpp).
+void draw_frame(App& app);
+
+/// Carries out what the views and keys wished for, in order.
+void carry_out(App& app, const Actions& actions);
+
+/// Wishes of the keyboard that belong to no widget (app/keys.cpp).
+void read_keys(const App& app, Actions& out);
+
+/// A link that this tab did not write; a plan file. One sentence when it cannot be read, and nothing changes.
+void open_link(App& app, const std::string& link);
+void open_file(App& app, const std::string& name, const std::string& text);
+
+/// The present plan has changed: assess it, keep it on the device, rewrite the address and the text form.
+void plan_changed(App& app);
+
+/// Works out `shown` and its assessment from what is held or pointed at.
+void show_what_is_held(App& app);
+
+/// What all views may see of it.
+Look look_at(App& app);
+
+}  // namespace shoalwright

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include "app/app.h"
+#include "app/builtin_demo.h"
+#include "app/keep.h"
+#include "edit/command.h"
+#include "platform/platform.h"
+#include "share/link.h"
+#include "share/plan_json.h"
+
+namespace shoalwright {
+
+namespace {
+
+double now_s() { return ImGui::GetTime(); }
+
+void edit(App& app, Plan plan, const std::string& name, const std::string& join) {
+  remember(app.history, std::move(plan), name, join, now_s());
+  plan_changed(app);
+}
+
+void edit(App& app, const Command& command) {
+  const Plan& before = present(app.history);
+  edit(app, apply(before, command, app.catalog), name_of(command, before, app.catalog), join_of(command));
+}
+
+void tell(App& app, const std::string& text, const std::string& action) {
+  show_toast(app.ui, app.toast, text, action);
+  platform::say(text);
+}
+
+void put_back(App& app) {
+  app.held.reset();
+  show_what_is_held(app);
+}
+
+struct Carry {
+  App& app;
+
+  void operator()(const EditPlan& wish) { edit(app, wish.plan, wish.name, wish.join); }
+  void operator()(const PreviewPlan& wish) { app.preview = wish; }
+  void operator()(const PickUp& wish) {
+    const Look look = look_at(app);
+    const Species* species = species_of(look, wish.species);
+    if (!species) return;
+    const int plate = plate_of(look, species->id);
+    const int next = int(resolve_stock(present(app.history), app.catalog).size()) + 1;
+    const Layer& middle = app.now.room.layers[1];
+    app.held = Held{.species = species,
+                    .count = wish.count > 0 ? wish.count : 1,
+                    .number = plate > 0 ? plate : next,
+                    .by_keyboard = wish.by_keyboard,
+                    .over_tank = wish.by_keyboard,
+                    .x_cm = inside_length_cm(present(app.history).tank) / 2,
+                    .depth_cm = (middle.from_cm + middle.to_cm) / 2,
+                    .in_plan = plate > 0};
+    show_what_is_held(app);
+  }
+  void operator()(const HoldCount& wish) {
+    if (!app.held || wish.count < 1) return;
+    app.held->count = wish.count;
+    show_what_is_held(app);
+  }
+  void operator()(const HoldOver& wish) {
+    if (!app.held) return;
+    app.held->over_tank = wish.x_cm.has_value();
+    if (wish.x_cm) app.held->x_cm = *wish.x_cm;
+    if (wish.depth_cm) app.held->depth_cm = *wish.depth_cm;
+  }
+  void operator()(const Drop&) {
+    if (!app.held) return;
+    const AddGroup add{.species = app.held->species->id, .count = app.held->count};
+    app.held.reset();
+    const std::string name = name_of(add, present(app.history), app.catalog);
+    edit(app, add);
+    tell(app, name, "Undo");
+  }
+  void operator()(const PutBack&) { put_back(app); }
+  void operator()(const Undo&) {
+    app.held.reset();
+    if (undo(app.history)) plan_changed(app);
+  }
+  void operator()(const Redo&) {
+    app.held.reset();
+    if (redo(app.history)) plan_changed(app);
+  }
+  void operator()(const NewPlan&) {
+    Plan fresh = read_plan(builtin_fresh_plan()).value();
+    platform::leave_draft();
+    edit(app, std::move(fresh), "New plan", "");
+    tell(app, "A new plan; the one before is one step of Undo away", "Undo");
+  }
+  void operator()(const OpenDemo&) {
+    platform::leave_draft();
+    edit(app, read_plan(builtin_demo_plan()).value(), "Open the demo", "");
+  }
+  void operator()(const OpenPlan&) { platform::open_file(); }
+  void operator()(const SavePlan&) {
+    const Plan& plan = present(app.history);
+    platform::save_file(file_name_of(plan), plan_json(plan));
+  }
+  void operator()(const ShareLink&) {
+    const std::string link = encode_link(present(app.history), app.catalog);
+    platform::copy_text(platform::page_address() + link);
+    tell(app, "Link copied, " + std::to_string(link.size()) + " characters", "");
+  }
+  void operator()(const Know& wish) { edit(app, SetSeen{wish.rule, wish.species, wish.known}); }
+  void operator()(const SetPreferences& wish) {
+    app.preferences = wish.preferences;
+    app.measures.us = wish.preferences.us_units;
+    keep_preferences(app.preferences);
+  }
+  void operator()(const ShowSheet& wish) { app.sheet = wish.sheet; }
+  void operator()(const PointAt& wish) { app.pointed_species = wish.species; }
+  void operator()(const Tell& wish) { tell(app, wish.text, wish.action); }
+  void operator()(const FocusItem& wish) { app.ui.focus_wanted = wish.id; }
+};
+
+}  // namespace
+
+void carry_out(App& app, const Actions& actions) {
+  const bool had_preview = app.preview.has_value();
+  const Plan previewed = had_preview ? app.preview->plan : Plan{};
+  const std::string pointed = app.pointed_species;
+  app.preview.reset();
+  app.pointed_species.clear();
+  for (const Action& action : actions) std::visit(Carry{app}, action);
+  const bool has_preview = app.preview.has_value();
+  const bool other_preview = had_preview != has_preview || (has_preview && !(app.preview->plan == previewed));
+  if (other_preview) show_what_is_held(app);
+  bool more_than_preview = false;
+  for (const Action& action : actions)
+    if (!std::holds_alternative<PreviewPlan>(action) && !std::holds_alternative<PointAt>(action)) more_than_preview = true;
+  if (other_preview || more_than_preview || pointed != app.pointed_species) platform::wake(2);
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#include "app/keep.h"
+
+#include "platform/platform.h"
+
+namespace shoalwright {
+
+Preferences kept_preferences() {
+  Preferences preferences;
+  const std::string theme = platform::setting("theme");
+  if (theme == "light") preferences.theme = ThemeChoice::light;
+  if (theme == "dark") preferences.theme = ThemeChoice::dark;
+  preferences.us_units = platform::setting("units") == "us";
+  preferences.show_crowding = platform::setting("crowding") == "on";
+  preferences.show_lane = platform::setting("lane") != "off";
+  preferences.show_numbers = platform::setting("numbers") != "off";
+  return preferences;
+}
+
+void keep_preferences(const Preferences& preferences) {
+  switch (preferences.theme) {
+    case ThemeChoice::system: platform::keep_setting("theme", ""); break;
+    case ThemeChoice::light: platform::keep_setting("theme", "light"); break;
+    case ThemeChoice::dark: platform::keep_setting("theme", "dark"); break;
+  }
+  platform::keep_setting("units", preferences.us_units ? "us" : "metric");
+  platform::keep_setting("crowding", preferences.show_crowding ? "on" : "off");
+  platform::keep_setting("lane", preferences.show_lane ? "on" : "off");
+  platform::keep_setting("numbers", preferences.show_numbers ? "on" : "off");
+}
+
+std::string file_name_of(const Plan& plan) {
+  std::string name;
+  for (const char c : plan.name) {
+    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'))
+      name += c;
+    else if (c >= 'A' && c <= 'Z')
+      name += char(c - 'A' + 'a');
+    else if (!name.empty() && name.back() != '-')
+      name += '-';
+  }
+  while (!name.empty() && name.back() == '-') name.pop_back();
+  return (name.empty() ? "plan" : name) + ".json";
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#include "app/app.h"
+#include "app/state_json.h"
+#include "platform/platform.h"
+
+int main() {
+  using namespace shoalwright;
+  static App app;
+  platform::Listener listener;
+  listener.start = [] {
+    const std::string_view fonts[4] = {platform::asset("fonts/inter-regular.otf"), platform::asset("fonts/inter-medium.otf"),
+                                       platform::asset("fonts/inter-semibold.otf"), platform::asset("fonts/inter-italic.otf")};
+    set_imgui_style();
+    if (!load_faces(*ImGui::GetIO().Fonts, fonts, app.faces)) {
+      platform::show_failure("The letters of the planner could not be read.");
+      return;
+    }
+    begin(app);
+  };
+  listener.frame = [] { draw_frame(app); };
+  listener.link = [](const std::string& fragment) { open_link(app, fragment); };
+  listener.file = [](const std::string& name, const std::string& text) { open_file(app, name, text); };
+  listener.paste = [](const std::string& text) {
+    if (text.find("#p=") != std::string::npos) open_link(app, text);
+  };
+  listener.trouble = [](const std::string& sentence) {
+    show_toast(app.ui, app.toast, sentence, "");
+    platform::wake();
+  };
+  listener.action = [](const std::string& action) { carry_out(app, actions_of(app, action)); };
+  listener.device_changed = [] { platform::wake(); };
+  platform::run(listener);
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/look.h"
+#include "draw/scene/crowding.h"
+#include "draw/scene/scene.h"
+#include "draw/ui.h"
+
+namespace shoalwright {
+
+/// What the drawn tank keeps: tessellated scene and field, the depth profile, and which shoal the pointer is over.
+struct TankState {
+  SceneCache scene;
+  CrowdingCache crowding;
+  Plan profiled;  ///< the plan that the profiles below are of
+  Plan profiled_before;
+  ProfilePicture profile;
+  CrowdingField field;
+  std::string lifted;  ///< species of the group that is being dragged out
+};
+
+/// Front elevation to scale with its tool row, and the depth profile beside the glass. Spots: `tool.*`, `tank.front`,
+/// `tank.fish/<species>`.
+void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out);
+
+/// The tank from above, in the same cm. Spot: `tank.above`.
+void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out);
+
+}  // namespace shoalwright

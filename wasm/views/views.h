@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// The only list of views: what each keeps for itself from frame to frame, and how each is drawn.
+#pragma once
+
+#include "views/assessment_view.h"
+#include "views/gives_first_view.h"
+#include "views/held_view.h"
+#include "views/notice_view.h"
+#include "views/shelf_view.h"
+#include "views/stock_view.h"
+#include "views/tank_sheet_view.h"
+#include "views/tank_view.h"
+#include "views/top_view.h"
+#include "views/water_sheet_view.h"
+
+namespace shoalwright {
+
+struct ViewStates {
+  ShelfState shelf;
+  HeldState held;
+  StockState stock;
+  TankState tank;
+  AssessmentState assessment;
+  GivesFirstState gives_first;
+  TopState top;
+  TankSheetState tank_sheet;
+  WaterSheetState water_sheet;
+};
+
+}  // namespace shoalwright

@@ -10,7 +10,7 @@ export function blocks_of(text) {
     const kind = line.startsWith('# ') ? 'title' : line.startsWith('## ') ? 'heading' : line.startsWith('- ') ? 'list'
       : line.startsWith('| ') ? 'table' : line.startsWith('! ') ? 'buttons' : 'paragraph';
     const words = kind === 'paragraph' ? line : line.slice(line.indexOf(' ') + 1);
-    const row = kind === 'table' ? words.split(' | ') : kind === 'buttons' ? [words.split(' ', 1)[0], words.slice(words.indexOf(' ') + 1)] : [words];
+    const row = kind === 'table' ? words.replace(/ ?\|\s*$/, '').split(' | ') : kind === 'buttons' ? [words.split(' ', 1)[0], words.slice(words.indexOf(' ') + 1)] : [words];
     const last = blocks[blocks.length - 1];
     if (last && last.kind === kind && ['list', 'table', 'buttons'].includes(kind)) last.rows.push(row);
     else blocks.push({ kind, rows: [row] });

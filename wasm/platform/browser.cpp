@@ -68,6 +68,7 @@ struct State {
   int buttons = 0;  // held on the pointer, as in the DOM
   std::string open_field, pressed_field;
   bool open_field_drawn = false;
+  bool clear_keys = false;  // the page's input took the keyboard: the key-ups of what is held go there
   std::vector<ImGuiID> stops, stops_before;
   int enter_from = 0;  // the drawing got the keyboard by Tab: 1 from before it, -1 from behind it
   bool leave = false;  // the drawing lost the keyboard to the page around it
@@ -122,6 +123,7 @@ void open(const FieldItem& item) {
                      item.most_bytes);
   s.open_field = item.id;  // after it: opening ends the editing of the field before
   s.open_field_drawn = true;
+  s.clear_keys = true;
 }
 
 const FieldItem* field_at(ImVec2 point) {
@@ -154,6 +156,8 @@ void draw(double now_ms) {
   s.leave = false;
   s.listener.frame();
   s.enter_from = 0;
+  if (s.clear_keys) io.ClearInputKeys();
+  s.clear_keys = false;
   ImGui::Render();
 
   if (!s.open_field.empty() && !s.open_field_drawn) {

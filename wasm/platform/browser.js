@@ -10,6 +10,8 @@ mergeInto(LibraryManager.library, {
     before: '',       // the open field's text when editing began
     open: false,      // the field lies over the drawing
     from: 0,          // direction of the Tab that may be bringing the keyboard to the drawing
+    measure: null,
+    ratio: 0,         // device pixel ratio as last measured
     line_to_em: 1,    // CSS font size over Dear ImGui's, which is the line height of the font
 
     put: function (text) {
@@ -30,6 +32,7 @@ mergeInto(LibraryManager.library, {
       if (what === 2) shell.field.value = shell.before;
       shell.put(shell.field.value);
       _page_field(what);
+      if (document.activeElement === shell.field) shell.to_canvas();  // before it is hidden, or the keyboard would go to the page
       shell.field.hidden = true;
     },
     to_canvas: function () {
@@ -47,19 +50,21 @@ mergeInto(LibraryManager.library, {
     var page = Module['page'];
 
     // Size: CSS pixels for the layout, whole device pixels for the buffer. Where the browser tells the device pixels we take its word:
-    // at ratios like 1.1 rounding by ourselves can be one off, which blurs everything.
-    var measure = function (entries) {
+    // at ratios like 1.1 rounding by ourselves can be one off, which blurs everything. Only there: an emulated ratio is not in it.
+    var measure = (shell.measure = function (entries) {
       var box = canvas.getBoundingClientRect();
-      var ratio = window.devicePixelRatio || 1;
+      var ratio = (shell.ratio = window.devicePixelRatio || 1);
       var told = entries && entries.length && entries[entries.length - 1].devicePixelContentBoxSize;
-      var width = told ? told[0].inlineSize : Math.round(box.width * ratio);
-      var height = told ? told[0].blockSize : Math.round(box.height * ratio);
-      width = Math.max(1, width);
-      height = Math.max(1, height);
+      var pixels = function (css, told) {
+        var own = Math.round(css * ratio);
+        return Math.max(1, told !== undefined && Math.abs(told - own) <= 1 ? told : own);
+      };
+      var width = pixels(box.width, told ? told[0].inlineSize : undefined);
+      var height = pixels(box.height, told ? told[0].blockSize : undefined);
       if (canvas.width !== width) canvas.width = width;
       if (canvas.height !== height) canvas.height = height;
       _page_size(box.width, box.height, width, height);
-    };
+    });
     var observer = new ResizeObserver(measure);
     try {
       observer.observe(canvas, { box: 'device-pixel-content-box' });
@@ -143,10 +148,8 @@ mergeInto(LibraryManager.library, {
       if (e.key === 'Enter' || e.key === 'Escape') {
         e.preventDefault();
         shell.end(e.key === 'Enter' ? 1 : 2);
-        shell.to_canvas();
       } else if (e.key === 'Tab') {  // on to the next item of the drawing, or out of it
         shell.end(1);
-        shell.to_canvas();
         key(1)(e);
         shell.put('Tab\nTab');
         _page_key(0, 0);
@@ -223,7 +226,9 @@ mergeInto(LibraryManager.library, {
     shell.timer = setTimeout(function () { _page_wake(1); }, ms);
   },
 
+  browser_drawn__deps: ['$shell'],
   browser_drawn: function () {
+    if (window.devicePixelRatio !== shell.ratio) shell.measure();  // not every browser tells every change
     var page = Module['page'];
     page['frames'] = (page['frames'] || 0) + 1;
     page['drawn_ms'] = performance.now();
@@ -281,9 +286,5 @@ mergeInto(LibraryManager.library, {
   },
 
   browser_field_close__deps: ['$shell'],
-  browser_field_close: function () {
-    var had_focus = document.activeElement === shell.field;
-    shell.end(1);
-    if (had_focus) shell.to_canvas();
-  },
+  browser_field_close: function () { shell.end(1); },
 });

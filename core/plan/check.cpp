@@ -84,7 +84,7 @@ void check_scape(Checker& c, const Plan& plan) {
 void check_group(Checker& c, const Group& group, const std::string& place) {
   if (group.species.empty()) c.fail(place + "/species", "Expected the name of a species at " + place + "/species.");
   c.utf8(group.species, place + "/species");
-  c.whole(group.count, 1, most_count, place + "/count");
+  c.whole(group.count, 0, most_count, place + "/count");
   c.whole(group.have, 0, group.count, place + "/have");
   c.whole(group.males, 0, group.count, place + "/males");
   c.whole(group.females, 0, group.count - (group.males ? *group.males : 0), place + "/females");

@@ -100,7 +100,7 @@ struct Piece {
 /// A species with its count. `species` is an id of the catalogue or of own_species, or an unknown name kept as written.
 struct Group {
   std::string species;
-  int count = 0;
+  int count = 0;  ///< 0: a line kept for later, no animals
   int have = 0;  ///< how many of them swim already
   std::optional<int> males, females, since_weeks, arrives_week;
   std::string note;

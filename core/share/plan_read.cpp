@@ -176,8 +176,8 @@ Group read_group(Reading& reading, const Json& json, const std::string& place) {
   Section in(reading, json, place);
   Group group;
   if (!in.text("species", group.species)) in.missing("species", "the name of a species");
-  if (!in.whole("count", group.count, 1, most_count))
-    in.missing("count", "a whole number from 1 to " + std::to_string(most_count));
+  if (!in.whole("count", group.count, 0, most_count))
+    in.missing("count", "a whole number from 0 to " + std::to_string(most_count));
   in.whole("have", group.have, 0, most_count);
   in.whole("males", group.males, 0, most_count);
   in.whole("females", group.females, 0, most_count);

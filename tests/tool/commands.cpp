@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#include "tool/commands.h"
+
+#include <cstdio>
+
+#include "catalog/read.h"
+#include "shoalwright.h"
+#include "support/check_table.h"
+
+namespace shoalwright {
+
+namespace {
+
+constexpr int bad_input = 2, our_fault = 1;
+
+Answer refuse(const Error& error) { return Answer{.code = bad_input, .error = error.sentence}; }
+
+/// A whole file; "-" is stdin.
+Result<std::string> read_file(const std::string& path) {
+  std::FILE* file = path == "-" ? stdin : std::fopen(path.c_str(), "rb");
+  if (file == nullptr) return Error{.place = "", .sentence = "The file " + path + " cannot be opened."};
+  std::string text;
+  char buffer[65536];
+  for (std::size_t got; (got = std::fread(buffer, 1, sizeof buffer, file)) > 0;) text.append(buffer, got);
+  const bool failed = std::ferror(file) != 0;
+  if (file != stdin) std::fclose(file);
+  if (failed) return Error{.place = "", .sentence = "The file " + path + " cannot be read."};
+  return text;
+}
+
+Answer assess_file(const Catalog& catalog, const std::string& path) {
+  const Result<std::string> text = read_file(path);
+  if (!text) return refuse(text.error());
+  const Result<Plan> plan = read_plan(*text);
+  if (!plan) return refuse(plan.error());
+  return Answer{.out = assessment_json(assess(*plan, catalog))};
+}
+
+Answer link_file(const Catalog& catalog, const std::string& path) {
+  const Result<std::string> text = read_file(path);
+  if (!text) return refuse(text.error());
+  const Result<Plan> plan = read_plan(*text);
+  if (!plan) return refuse(plan.error());
+  return Answer{.out = encode_link(*plan, catalog)};
+}
+
+Answer open_link(const Catalog& catalog, const std::string& link) {
+  const Result<std::string> text = link == "-" ? read_file(link) : Result<std::string>(link);
+  if (!text) return refuse(text.error());
+  const Result<Plan> plan = decode_link(*text, catalog);
+  if (!plan) return refuse(plan.error());
+  return Answer{.out = plan_json(*plan)};
+}
+
+Answer check_file(const std::string& path) {
+  const Result<std::string> text = read_file(path);
+  if (!text) return refuse(text.error());
+  const Result<std::vector<CheckRow>> rows = read_check_table(*text);
+  if (!rows) return refuse(rows.error());
+  const CheckReport report = check_table(*rows);
+  Answer answer{.code = report.failed > 0 ? our_fault : 0};
+  for (const std::string& line : report.lines) answer.out += line + '\n';
+  answer.out += std::to_string(report.passed) + " passed, " + std::to_string(report.failed) + " failed";
+  return answer;
+}
+
+}  // namespace
+
+Answer run_command(const std::vector<std::string>& arguments) {
+  const bool known = arguments.size() == 2 &&
+                     (arguments[0] == "assess" || arguments[0] == "link" || arguments[0] == "open" || arguments[0] == "check");
+  if (!known)
+    return Answer{
+        .code = bad_input,
+        .error = "Use: shoal assess PLAN.json, shoal link PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
+  if (arguments[0] == "check") return check_file(arguments[1]);
+  const Result<Catalog> catalog = read_catalog(builtin_catalog_json());
+  if (!catalog) return Answer{.code = our_fault, .error = "The built-in catalogue cannot be read. " + catalog.error().sentence};
+  if (arguments[0] == "assess") return assess_file(*catalog, arguments[1]);
+  if (arguments[0] == "link") return link_file(*catalog, arguments[1]);
+  return open_link(*catalog, arguments[1]);
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <set>
+#include <string>
+
+#include "app/look.h"
+#include "draw/ui.h"
+
+namespace shoalwright {
+
+/// What the assessment column keeps: which sections are folded, which findings show their *Why*, where things stood.
+struct AssessmentState {
+  std::set<std::string> folded;    ///< ids of sections
+  std::set<std::string> open_why;  ///< ids of findings
+  std::string scroll_to;           ///< id of a section that is to come into view
+  float height = 0;                ///< of all sections, in the last frame
+};
+
+/// The column at the right: what the water, the room, the load and the company allow, as it is or with what is held. Spots: the
+/// headings `water`, `room`, `load`, `company`, `water.*`, `room.*`, `load.*`, `finding/*`, `assessment.below`.
+void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& mine, Actions& out);
+
+}  // namespace shoalwright

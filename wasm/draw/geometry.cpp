@@ -102,10 +102,64 @@ std::vector<float> cuts_at_y(std::span<const Vec> polygon, float level) {
   return out;
 }
 
+namespace {
+
+float twice_area(std::span<const Vec> polygon) {
+  float area = 0;
+  for (size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++)
+    area += polygon[j].x * polygon[i].y - polygon[i].x * polygon[j].y;
+  return area;
+}
+
+float turn(Vec o, Vec a, Vec b) { return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x); }
+
+}  // namespace
+
+std::vector<std::uint32_t> triangulate(std::span<const Vec> polygon) {
+  std::vector<std::uint32_t> left, out;
+  if (polygon.size() < 3) return out;
+  for (std::uint32_t i = 0; i < polygon.size(); ++i) left.push_back(i);
+  if (twice_area(polygon) < 0) std::reverse(left.begin(), left.end());
+  // Cuts off ears; when rounding leaves none, the flattest corner goes, so that it always ends.
+  while (left.size() > 3) {
+    const size_t count = left.size();
+    size_t ear = count;
+    for (size_t i = 0; i < count && ear == count; ++i) {
+      const Vec a = polygon[left[(i + count - 1) % count]], b = polygon[left[i]], c = polygon[left[(i + 1) % count]];
+      if (!(turn(a, b, c) > 0)) continue;
+      bool empty = true;
+      for (size_t k = 0; k < count && empty; ++k) {
+        const Vec p = polygon[left[k]];
+        if (p == a || p == b || p == c) continue;
+        empty = !(turn(a, b, p) >= 0 && turn(b, c, p) >= 0 && turn(c, a, p) >= 0);
+      }
+      if (empty) ear = i;
+    }
+    if (ear == count) ear = 0;
+    out.insert(out.end(), {left[(ear + count - 1) % count], left[ear], left[(ear + 1) % count]});
+    left.erase(left.begin() + static_cast<std::ptrdiff_t>(ear));
+  }
+  out.insert(out.end(), left.begin(), left.end());
+  return out;
+}
+
+std::vector<Vec> moved_out(std::span<const Vec> polygon, float distance) {
+  std::vector<Vec> out;
+  const size_t count = polygon.size();
+  if (count < 3) return {polygon.begin(), polygon.end()};
+  const float side = twice_area(polygon) >= 0 ? distance : -distance;
+  for (size_t i = 0; i < count; ++i) {
+    const Vec before = unit(polygon[i] - polygon[(i + count - 1) % count]), after = unit(polygon[(i + 1) % count] - polygon[i]);
+    const Vec sum = Vec{before.y + after.y, -before.x - after.x} * 0.5f;
+    const float size = std::max(length(sum), 0.5f);
+    out.push_back(polygon[i] + sum * (side / (size * size)));
+  }
+  return out;
+}
+
 std::vector<Vec> convex_hull(std::vector<Vec> points) {
   std::sort(points.begin(), points.end(), [](Vec a, Vec b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
   if (points.size() < 3) return points;
-  const auto turn = [](Vec o, Vec a, Vec b) { return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x); };
   std::vector<Vec> hull;
   for (int pass = 0; pass < 2; ++pass) {
     const size_t start = hull.size();

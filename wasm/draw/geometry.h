@@ -48,6 +48,10 @@ float height_at(std::span<const Vec> line, float x);
 bool inside(std::span<const Vec> polygon, Vec at);
 /// Where the horizontal y = level cuts a closed polygon: x values in rising order, in pairs.
 std::vector<float> cuts_at_y(std::span<const Vec> polygon, float level);
+/// Corners of the triangles that fill a polygon without crossings, as positions in it, three a triangle.
+std::vector<std::uint32_t> triangulate(std::span<const Vec> polygon);
+/// The polygon moved outwards by a distance (inwards when negative), corner by corner; sharp corners are held at twice that.
+std::vector<Vec> moved_out(std::span<const Vec> polygon, float distance);
 /// The convex hull, counter-clockwise in axes with y up.
 std::vector<Vec> convex_hull(std::vector<Vec> points);
 

@@ -14,7 +14,7 @@ Trunk trunk_of(const FishShape& shape) { return {smooth(shape.top, 8), smooth(sh
 
 Detail detail_of(int level) {
   constexpr Detail levels[4] = {
-      {11, 4, 6, false, false}, {20, 5, 8, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
+      {10, 2, 6, false, false}, {14, 2, 6, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
   return levels[std::clamp(level, 0, 3)];
 }
 
@@ -185,7 +185,7 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   const Trunk trunk = trunk_of(shape);
   Mesh mesh;
   const ImU32 thread = with_alpha(coat.fin, coat.flat ? 1.0f : 0.85f);
-  for (const auto& line : shape.threads) add_stroke(mesh, smooth(line, detail.fine_marks ? 6 : 3), 0.024f, 0.010f, thread);
+  for (const auto& line : shape.threads) add_stroke(mesh, smooth_even(line, detail.fine_marks ? 16 : 5), 0.024f, 0.010f, thread);
   add_tail(mesh, shape, trunk, coat, detail);
   for (const FinShape& fin : shape.fins) {
     if (fin.pectoral) continue;
@@ -198,7 +198,8 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
     add_fin(mesh, std::move(base), fin.edge, coat, detail);
   }
   if (level > 0) {
-    for (const auto& line : shape.barbels) add_stroke(mesh, smooth(line, 3), 0.022f, 0.010f, coat.flat ? coat.flank : coat.back);
+    for (const auto& line : shape.barbels)
+      add_stroke(mesh, smooth_even(line, detail.fine_marks ? 7 : 3), 0.022f, 0.010f, coat.flat ? coat.flank : coat.back);
   }
   add_body(mesh, trunk, coat, detail);
   add_marks(mesh, look, trunk, shape, coat, detail);
@@ -232,7 +233,7 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   }
   add_ellipse(mesh, shape.eye, {shape.eye_radius, shape.eye_radius}, detail.eye_corners, coat.eye);
   if (!coat.flat) {
-    add_ellipse(mesh, shape.eye, Vec{1, 1} * (shape.eye_radius * 0.64f), std::max(6, detail.eye_corners - 2), coat.pupil,
+    add_ellipse(mesh, shape.eye, Vec{1, 1} * (shape.eye_radius * 0.64f), std::max(5, detail.eye_corners - 2), coat.pupil,
                 level > 0);
     if (detail.fine_marks) {
       add_ellipse(mesh, shape.eye + Vec{-0.22f, 0.26f} * shape.eye_radius, Vec{1, 1} * (shape.eye_radius * 0.2f), 6,

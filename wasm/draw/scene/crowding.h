@@ -70,7 +70,8 @@ struct ProfileLayout {
   float spare_l_cm = 0;               ///< there; negative when over
   float bottom_y = 0;
 };
-ProfileLayout draw_depth_profile(ImDrawList* list, const ProfilePicture& profile, const ProfileView& view, const Palette& colours);
+ProfileLayout draw_depth_profile(ImDrawList* list, const ProfilePicture& profile, const ProfileView& view,
+                                 const Palette& colours);
 
 /// A scale for the profile: the largest round number of L/cm that holds every curve, at least 1.
 float profile_top_l_cm(const ProfilePicture& profile);

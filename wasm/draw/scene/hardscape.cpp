@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "draw/scene/piece.h"
+
+namespace shoalwright {
+
+namespace {
+
+// Light falls from above, a little from the left and from the front.
+constexpr Vec3 light_from{-0.38f, 0.82f, -0.43f};
+
+Vec3 minus(Vec3 a, Vec3 b) { return {a.x - b.x, a.h - b.h, a.z - b.z}; }
+Vec3 cross(Vec3 a, Vec3 b) { return {a.h * b.z - a.z * b.h, a.z * b.x - a.x * b.z, a.x * b.h - a.h * b.x}; }
+float dot(Vec3 a, Vec3 b) { return a.x * b.x + a.h * b.h + a.z * b.z; }
+Vec3 scaled_to_one(Vec3 a) {
+  const float size = std::sqrt(dot(a, a));
+  return size > 1e-9f ? Vec3{a.x / size, a.h / size, a.z / size} : Vec3{};
+}
+
+// Four tones from the darkest to the lightest by how squarely the light falls.
+ImU32 tone_by_light(const std::array<ImU32, 4>& tones, float lit) {
+  const float at = std::clamp(lit * 1.9f + 1.15f, 0.0f, 2.999f);
+  const auto i = static_cast<size_t>(at);
+  return mix(tones[i], tones[i + 1], at - static_cast<float>(i));
+}
+
+struct Face {
+  std::vector<Vec3> corners;
+};
+
+// Faces with flat tones, those turned away left out, farther ones first; beneath them the outline with a smooth rim.
+void add_solid(Mesh& mesh, const std::vector<Face>& faces, Vec3 middle, Side side, const std::array<ImU32, 4>& tones) {
+  struct Drawn {
+    float depth;
+    ImU32 colour;
+    const Face* face;
+  };
+  std::vector<Drawn> drawn;
+  std::vector<Vec> all;
+  const Vec3 viewer = side == Side::front ? Vec3{0, 0, -1} : Vec3{0, 1, 0};
+  for (const Face& face : faces) {
+    Vec3 centre{};
+    for (const Vec3 p : face.corners) {
+      centre = {centre.x + p.x, centre.h + p.h, centre.z + p.z};
+      all.push_back(seen(p, side));
+    }
+    const float share = 1 / static_cast<float>(face.corners.size());
+    centre = {centre.x * share, centre.h * share, centre.z * share};
+    Vec3 normal = scaled_to_one(cross(minus(face.corners[1], face.corners[0]), minus(face.corners[2], face.corners[0])));
+    if (dot(normal, minus(centre, middle)) < 0) normal = {-normal.x, -normal.h, -normal.z};
+    if (!(dot(normal, viewer) > 0.01f)) continue;
+    drawn.push_back({dot(centre, viewer), tone_by_light(tones, dot(normal, light_from)), &face});
+  }
+  if (drawn.empty()) return;
+  std::sort(drawn.begin(), drawn.end(), [](const Drawn& a, const Drawn& b) { return a.depth < b.depth; });
+  const std::vector<Vec> hull = convex_hull(all);
+  Vec hull_middle{};
+  for (const Vec p : hull) hull_middle = hull_middle + p * (1 / static_cast<float>(hull.size()));
+  add_fan(mesh, hull, hull_middle, tones[1], tones[1]);
+  for (const Drawn& one : drawn) {
+    const auto first = static_cast<std::uint32_t>(mesh.vertices.size());
+    for (const Vec3 p : one.face->corners) add_vertex(mesh, seen(p, side), one.colour);
+    for (std::uint32_t i = 1; i + 1 < one.face->corners.size(); ++i) add_triangle(mesh, first, first + i, first + i + 1);
+  }
+}
+
+// One limb: a spine in the tank with a radius at each point, shaded as a round bar.
+void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float radius_to, int count, Side side,
+              const PieceLight& light, float phase) {
+  std::vector<Vec> flat;
+  for (const Vec3 p : spine) flat.push_back(seen(p, side));
+  const std::vector<Vec> line = smooth_even(flat, count);
+  const std::array<ImU32, 4> tones{light.tone(light.colours->woodLo), light.tone(light.colours->wood),
+                                   light.tone(mix(light.colours->wood, light.colours->woodHi, 0.55f)),
+                                   light.tone(light.colours->woodHi)};
+  const Vec lit = unit(Vec{light_from.x, side == Side::front ? light_from.h : 0.75f});
+  constexpr float offsets[] = {1.0f, 0.62f, 0.12f, -0.45f, -1.0f};
+  Rail rails[std::size(offsets)];
+  for (size_t i = 0; i < line.size(); ++i) {
+    const float t = static_cast<float>(i) / static_cast<float>(line.size() - 1);
+    const Vec along = unit(line[std::min(i + 1, line.size() - 1)] - line[i > 0 ? i - 1 : 0]), across{-along.y, along.x};
+    const float radius =
+        lerp(radius_from, radius_to, std::pow(t, 0.85f)) * (1 + 0.13f * std::sin(t * 16 + phase)) * std::min(1.0f, 0.7f + t * 5);
+    const float way = across.x * lit.x + across.y * lit.y;
+    for (size_t r = 0; r < std::size(offsets); ++r) {
+      const float o = offsets[r];
+      rails[r].points.push_back(line[i] + across * (o * radius));
+      rails[r].colours.push_back(tone_by_light(tones, way * o * 0.62f + 0.1f * std::sqrt(std::max(0.0f, 1 - o * o)) - 0.06f));
+    }
+  }
+  add_sheet(mesh, rails);
+  if (radius_from > 0.9f && side == Side::front) {
+    for (const float offset : {0.3f, -0.15f}) {
+      std::vector<Vec> grain;
+      const size_t from = line.size() / 10, to = line.size() * 3 / 4;
+      for (size_t i = from; i <= to; i += 2) {
+        const Vec along = unit(line[std::min(i + 1, line.size() - 1)] - line[i > 0 ? i - 1 : 0]);
+        const float t = static_cast<float>(i) / static_cast<float>(line.size() - 1);
+        grain.push_back(line[i] +
+                        Vec{-along.y, along.x} * (lerp(radius_from, radius_to, t) * (offset + 0.12f * std::sin(t * 11 + phase))));
+      }
+      add_stroke(mesh, grain, 0.14f, 0.06f, with_alpha(tones[0], 0.6f));
+    }
+  }
+}
+
+}  // namespace
+
+void add_branch(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  struct Limb {
+    std::vector<Vec> points;  // share of the length, share of the height
+    float radius_from, radius_to;
+    int count;
+  };
+  // Two growths: one climbs from its root to a far tip, one lies low in an arch. Shares of length and height; radii of the mean.
+  static const std::vector<Limb> climbing = {
+      {{{0.28f, 0.23f}, {0.3f, 0.53f}, {0.24f, 0.76f}, {0.32f, 1.0f}}, 0.042f, 0.011f, 10},
+      {{{0.47f, 0.52f}, {0.53f, 0.75f}, {0.64f, 0.88f}, {0.72f, 0.985f}}, 0.034f, 0.010f, 9},
+      {{{0.72f, 0.62f}, {0.86f, 0.585f}, {1.0f, 0.52f}}, 0.024f, 0.008f, 7},
+      {{{0.0f, 0.05f}, {0.18f, 0.23f}, {0.36f, 0.45f}, {0.52f, 0.57f}, {0.73f, 0.625f}, {0.96f, 0.77f}}, 0.078f, 0.015f, 20},
+      {{{0.12f, 0.16f}, {0.29f, 0.19f}, {0.47f, 0.12f}, {0.62f, 0.0f}}, 0.05f, 0.022f, 11}};
+  static const std::vector<Limb> lying = {
+      {{{0.3f, 0.42f}, {0.45f, 0.72f}, {0.66f, 1.0f}}, 0.05f, 0.013f, 8},
+      {{{0.14f, 0.22f}, {0.09f, 0.55f}, {0.2f, 0.86f}}, 0.042f, 0.014f, 7},
+      {{{0.58f, 0.48f}, {0.76f, 0.7f}, {0.9f, 0.74f}}, 0.033f, 0.010f, 7},
+      {{{0.0f, 0.08f}, {0.24f, 0.34f}, {0.5f, 0.46f}, {0.78f, 0.34f}, {1.0f, 0.06f}}, 0.09f, 0.033f, 18}};
+  const std::vector<Limb>& limbs = frame.height > 0.42f * frame.length ? climbing : lying;
+  Dice dice{seed};
+  const float mean = std::sqrt(frame.length * frame.height);
+  const float bow = dice.between(0.35f, 0.9f), lean = dice.between(-0.25f, 0.25f);
+  for (const Limb& limb : limbs) {
+    std::vector<Vec3> spine;
+    const float drift = dice.between(-0.45f, 0.45f);
+    for (size_t i = 0; i < limb.points.size(); ++i) {
+      const Vec p = limb.points[i];
+      const float t = static_cast<float>(i) / static_cast<float>(limb.points.size() - 1);
+      const bool trunk = &limb == &limbs.back() || limb.points.front().x < 0.05f;
+      // Across its depth the wood swings to and fro; side limbs leave the trunk to one side.
+      const float swing = 0.32f * bow * std::sin(p.x * 5.2f + lean * 6) + (trunk ? 0.0f : drift * t);
+      const float wobble = i > 0 && i + 1 < limb.points.size() ? dice.between(-0.025f, 0.025f) : 0.0f;
+      spine.push_back(frame.at((p.x - 0.5f) * frame.length, std::clamp(swing, -0.5f, 0.5f) * frame.depth,
+                               std::clamp(p.y + wobble, 0.0f, 1.0f) * frame.height));
+    }
+    add_wood(mesh, spine, limb.radius_from * mean, limb.radius_to * mean, limb.count, side, light, dice.between(0, 6));
+  }
+}
+
+void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  Dice dice{seed};
+  // Boulder, slab or peak: how wide the stone still is at three heights.
+  struct Build {
+    float shoulder_up, shoulder, brow_up, brow, top;
+  };
+  constexpr Build builds[3] = {
+      {0.4f, 0.97f, 0.8f, 0.62f, 1.0f}, {0.55f, 1.0f, 0.93f, 0.8f, 1.0f}, {0.34f, 0.82f, 0.72f, 0.42f, 1.0f}};
+  const Build build = builds[std::min(2, static_cast<int>(dice.next() * 3))];
+  constexpr int sides = 8;
+  std::array<std::array<Vec3, sides>, 3> ring;
+  const float start = dice.between(0, 6.28f), slant = dice.between(-0.16f, 0.16f);
+  for (int i = 0; i < sides; ++i) {
+    const float angle = start + (static_cast<float>(i) + dice.between(-0.28f, 0.28f)) * 6.2831853f / sides;
+    const float c = std::cos(angle) * 0.5f * frame.length, s = std::sin(angle) * 0.5f * frame.depth;
+    const float foot = dice.between(0.86f, 1.0f), shoulder = build.shoulder * dice.between(0.84f, 1.0f),
+                brow = build.brow * dice.between(0.78f, 1.08f);
+    const float lift = slant * std::cos(angle);
+    const auto k = static_cast<size_t>(i);
+    ring[0][k] = frame.at(c * foot, s * foot, 0);
+    ring[1][k] = frame.at(c * shoulder, s * shoulder,
+                          frame.height * std::clamp(build.shoulder_up + lift + dice.between(-0.07f, 0.07f), 0.1f, 0.9f));
+    ring[2][k] = frame.at(c * brow, s * brow,
+                          frame.height * std::clamp(build.brow_up + lift * 0.6f + dice.between(-0.05f, 0.05f), 0.2f, 0.99f));
+  }
+  const Vec3 peak =
+      frame.at(dice.between(-0.12f, 0.12f) * frame.length, dice.between(-0.12f, 0.12f) * frame.depth, frame.height * build.top);
+  std::vector<Face> faces;
+  for (size_t r = 0; r < 2; ++r) {
+    for (size_t i = 0; i < sides; ++i) {
+      const size_t next = (i + 1) % sides;
+      // Cut along alternating diagonals, so that facets do not line up.
+      if (i % 2 == r % 2) {
+        faces.push_back({{ring[r][i], ring[r][next], ring[r + 1][next]}});
+        faces.push_back({{ring[r][i], ring[r + 1][next], ring[r + 1][i]}});
+      } else {
+        faces.push_back({{ring[r][i], ring[r][next], ring[r + 1][i]}});
+        faces.push_back({{ring[r][next], ring[r + 1][next], ring[r + 1][i]}});
+      }
+    }
+  }
+  for (size_t i = 0; i < sides; ++i) faces.push_back({{ring[2][i], ring[2][(i + 1) % sides], peak}});
+  const Palette& p = *light.colours;
+  add_solid(mesh, faces, frame.at(0, 0, frame.height * 0.4f), side,
+            {light.tone(p.stone4), light.tone(p.stone2), light.tone(p.stone1), light.tone(p.stone3)});
+}
+
+void add_block(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
+  const float u = frame.length / 2, v = frame.depth / 2, h = frame.height;
+  const auto p = [&](float a, float b, float up) { return frame.at(a * u, b * v, up * h); };
+  const std::vector<Face> faces = {{{p(-1, -1, 0), p(1, -1, 0), p(1, -1, 1), p(-1, -1, 1)}},
+                                   {{p(1, -1, 0), p(1, 1, 0), p(1, 1, 1), p(1, -1, 1)}},
+                                   {{p(1, 1, 0), p(-1, 1, 0), p(-1, 1, 1), p(1, 1, 1)}},
+                                   {{p(-1, 1, 0), p(-1, -1, 0), p(-1, -1, 1), p(-1, 1, 1)}},
+                                   {{p(-1, -1, 1), p(1, -1, 1), p(1, 1, 1), p(-1, 1, 1)}}};
+  const Palette& c = *light.colours;
+  add_solid(mesh, faces, frame.at(0, 0, h / 2), side,
+            {light.tone(c.stone4), light.tone(c.stone2), light.tone(c.stone1), light.tone(c.stone3)});
+}
+
+void add_cave(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
+  // A dome of fired clay with one low door.
+  constexpr int sides = 14, rings = 4;
+  std::vector<std::array<Vec3, sides>> ring(rings);
+  for (int r = 0; r < rings; ++r) {
+    const float up = std::sin(static_cast<float>(r) / rings * 1.5708f), wide = std::cos(static_cast<float>(r) / rings * 1.5708f);
+    for (int i = 0; i < sides; ++i) {
+      const float angle = static_cast<float>(i) * 6.2831853f / sides;
+      ring[static_cast<size_t>(r)][static_cast<size_t>(i)] =
+          frame.at(std::cos(angle) * wide * frame.length / 2, std::sin(angle) * wide * frame.depth / 2, up * frame.height);
+    }
+  }
+  std::vector<Face> faces;
+  for (size_t r = 0; r + 1 < rings; ++r) {
+    for (size_t i = 0; i < sides; ++i) {
+      const size_t next = (i + 1) % sides;
+      faces.push_back({{ring[r][i], ring[r][next], ring[r + 1][next], ring[r + 1][i]}});
+    }
+  }
+  const Vec3 top = frame.at(0, 0, frame.height);
+  for (size_t i = 0; i < sides; ++i) faces.push_back({{ring[rings - 1][i], ring[rings - 1][(i + 1) % sides], top}});
+  const Palette& c = *light.colours;
+  const ImU32 clay = mix(c.wood, c.leafR, 0.45f);
+  add_solid(mesh, faces, frame.at(0, 0, frame.height * 0.3f), side,
+            {light.tone(mix(clay, c.woodLo, 0.6f)), light.tone(mix(clay, c.woodLo, 0.2f)), light.tone(clay),
+             light.tone(mix(clay, c.sandF, 0.4f))});
+  // The door looks along the piece's own front; from the front it shows where that faces the viewer.
+  const ImU32 dark = light.tone(mix(c.woodLo, IM_COL32(0, 0, 0, 255), 0.45f));
+  std::vector<Vec> door;
+  const float half = std::min(frame.length * 0.2f, frame.depth * 0.3f), tall = frame.height * 0.52f;
+  if (side == Side::front) {
+    const float facing = frame.cos_turn;
+    if (!(facing > 0.15f)) return;
+    for (int i = 0; i <= 10; ++i) {
+      const float angle = static_cast<float>(i) / 10 * 3.1415927f;
+      const float u = -std::cos(angle) * half, up = std::sin(angle) * tall;
+      const float v = -0.5f * frame.depth *
+                      std::sqrt(std::max(0.0f, 1 - std::pow(2 * u / frame.length, 2.0f) - std::pow(up / frame.height, 2.0f)));
+      door.push_back(seen(frame.at(u, v, up), side));
+    }
+    add_fan(mesh, door, lerp(door.front(), door.back(), 0.5f), dark, dark);
+  } else {
+    const Vec3 corners[4] = {frame.at(-half, -frame.depth * 0.5f, 0), frame.at(half, -frame.depth * 0.5f, 0),
+                             frame.at(half * 0.7f, -frame.depth * 0.36f, 0), frame.at(-half * 0.7f, -frame.depth * 0.36f, 0)};
+    Vec middle{};
+    for (const Vec3 p : corners) {
+      door.push_back(seen(p, side));
+      middle = middle + door.back() * 0.25f;
+    }
+    add_fan(mesh, door, middle, dark, dark);
+  }
+}
+
+void add_box(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
+  std::vector<Vec> corners;
+  for (const float u : {-0.5f, 0.5f}) {
+    for (const float v : {-0.5f, 0.5f}) {
+      for (const float up : {0.0f, 1.0f})
+        corners.push_back(seen(frame.at(u * frame.length, v * frame.depth, up * frame.height), side));
+    }
+  }
+  const std::vector<Vec> hull = convex_hull(corners);
+  Vec middle{};
+  for (const Vec p : hull) middle = middle + p * (1 / static_cast<float>(hull.size()));
+  const ImU32 fill = with_alpha(light.tone(light.colours->glass), 0.35f);
+  add_fan(mesh, hull, middle, fill, fill);
+  std::vector<Vec> rim = hull;
+  rim.push_back(hull.front());
+  add_stroke(mesh, rim, 0.12f, 0.12f, light.colours->glassEdge);
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+
+#include "draw/scene/build.h"
+#include "draw/scene/piece.h"
+
+namespace shoalwright {
+
+void add_plan_floor(SceneCache& cache) {
+  const Scene& scene = cache.built_for;
+  const Palette& c = palette(scene.theme);
+  const Ground ground = ground_of(scene);
+  const bool bare = !(std::max(scene.front_cm, scene.back_cm) > 0);
+  const ImU32 floor = mix(bare ? c.glass : ground.face, c.waterMid, 0.42f);
+  Mesh& mesh = cache.plan_floor;
+  for (const Vec p : cache.outline) add_vertex(mesh, p, floor);
+  const std::vector<std::uint32_t> corners = triangulate(cache.outline);
+  for (size_t i = 0; i + 2 < corners.size(); i += 3) add_triangle(mesh, corners[i], corners[i + 1], corners[i + 2]);
+  if (bare) return;
+  // Contours of the bank every 2 cm of height: straight across for a wedge, with the wander of raked sand, in short runs.
+  const double low = std::min(scene.front_cm, scene.back_cm), high = std::max(scene.front_cm, scene.back_cm);
+  const auto slope = (scene.back_cm - scene.front_cm) / std::max(1.0, static_cast<double>(cache.width_cm));
+  const ImU32 line_colour = with_alpha(ground.foot, 0.55f);
+  if (std::abs(slope) > 1e-6) {
+    for (double level = 2 * std::ceil(low / 2 + 1e-6); level < high; level += 2) {
+      const auto z = static_cast<float>((level - scene.front_cm) / slope);
+      const auto wander = [&](float x) { return z + 0.55f * std::sin(x / 9.0f + z * 0.3f) + 0.3f * std::sin(x / 4.1f + z); };
+      const std::vector<float> cuts = cuts_at_y(cache.outline, std::clamp(z, 0.05f, cache.width_cm - 0.05f));
+      for (size_t i = 0; i + 1 < cuts.size(); i += 2) {
+        for (float x = cuts[i] + 0.6f; x + 1.6f < cuts[i + 1]; x += 4.2f) {
+          std::vector<Vec> run;
+          for (int k = 0; k < 3; ++k) {
+            const float at = std::min(x + 1.4f * static_cast<float>(k), cuts[i + 1] - 0.4f);
+            run.push_back({at, std::clamp(wander(at), 0.2f, cache.width_cm - 0.2f)});
+          }
+          add_stroke(mesh, run, 0.2f, 0.2f, line_colour);
+        }
+      }
+    }
+  }
+  Dice dice{7};
+  const int grains = std::clamp(static_cast<int>(cache.length_cm * 0.6f), 15, 60);
+  for (int i = 0; i < grains; ++i) {
+    const Vec at{dice.between(0.5f, cache.length_cm - 0.5f), dice.between(0.5f, cache.width_cm - 0.5f)};
+    if (inside(cache.outline, at))
+      add_ellipse(mesh, at, {0.16f, 0.12f}, 4, with_alpha(dice.next() < 0.5f ? ground.grain_dark : ground.grain_light, 0.5f),
+                  false);
+  }
+}
+
+void draw_plan_view(ImDrawList* list, const SceneCache& cache, const PlanView& view) {
+  const Scene& scene = cache.built_for;
+  if (cache.outline.size() < 3) return;
+  const Palette& c = palette(scene.theme);
+  const Placement place{.origin = plan_point(view, scene, 0, 0), .scale = view.px_per_cm};
+  const auto glass = static_cast<float>(scene.glass_mm) / 10;
+  const auto on_screen = [&](const std::vector<Vec>& line) {
+    std::vector<ImVec2> out;
+    for (const Vec p : line) out.push_back(plan_point(view, scene, static_cast<double>(p.x), static_cast<double>(p.y)));
+    return out;
+  };
+  const std::vector<ImVec2> inner = on_screen(cache.outline), middle = on_screen(moved_out(cache.outline, glass / 2)),
+                            outer = on_screen(moved_out(cache.outline, glass));
+  list->PushClipRect(plan_point(view, scene, static_cast<double>(-glass), static_cast<double>(cache.width_cm + glass)),
+                     plan_point(view, scene, static_cast<double>(cache.length_cm + glass), static_cast<double>(-glass)), true);
+  emit(list, cache.plan_floor, place);
+  emit(list, cache.plan_pieces, place);
+  emit(list, cache.plan_floating, place);
+  list->PopClipRect();
+  list->AddPolyline(middle.data(), static_cast<int>(middle.size()), with_alpha(c.glass, 0.5f), ImDrawFlags_Closed,
+                    glass * view.px_per_cm);
+  list->AddPolyline(outer.data(), static_cast<int>(outer.size()), c.glassEdge, ImDrawFlags_Closed, 1.5f);
+  list->AddPolyline(inner.data(), static_cast<int>(inner.size()), with_alpha(c.glassEdge, 0.7f), ImDrawFlags_Closed, 1);
+}
+
+void outline_piece_plan(ImDrawList* list, const Scene& scene, const PlanView& view, const Piece& piece, ImU32 colour,
+                        float thickness) {
+  const PieceFrame frame = frame_of(scene, piece);
+  std::vector<ImVec2> line;
+  for (const Vec corner : {Vec{-0.5f, -0.5f}, Vec{0.5f, -0.5f}, Vec{0.5f, 0.5f}, Vec{-0.5f, 0.5f}, Vec{-0.5f, -0.5f}}) {
+    const Vec3 p = frame.at(corner.x * frame.length, corner.y * frame.depth, 0);
+    line.push_back(plan_point(view, scene, static_cast<double>(p.x), static_cast<double>(p.z)));
+  }
+  dashed_line(list, line, dash_ghost_outline(), colour, thickness);
+}
+
+}  // namespace shoalwright

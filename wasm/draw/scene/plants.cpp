@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+
+#include "draw/scene/piece.h"
+
+namespace shoalwright {
+
+namespace {
+
+struct Stand {
+  float u, v;  // shares of length and depth, -0.5 to 0.5
+};
+
+// Places spread evenly over an ellipse, without two on one spot (a sunflower's order, shaken a little).
+std::vector<Stand> spread(int count, Dice& dice) {
+  std::vector<Stand> out;
+  const float turn = dice.between(0, 6.28f);
+  for (int i = 0; i < count; ++i) {
+    const float radius = 0.5f * std::sqrt((static_cast<float>(i) + 0.5f) / static_cast<float>(count));
+    const float angle = turn + static_cast<float>(i) * 2.399963f + dice.between(-0.25f, 0.25f);
+    out.push_back({radius * std::cos(angle), radius * std::sin(angle)});
+  }
+  return out;
+}
+
+int held(float value, int low, int high) { return std::clamp(static_cast<int>(value), low, high); }
+
+}  // namespace
+
+void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  Dice dice{seed};
+  const Palette& c = *light.colours;
+  std::vector<Stand> stands = spread(held(frame.length * frame.depth / 18, 4, 13), dice);
+  struct Stem {
+    Vec3 foot;
+    float tall, lean, leaf;
+    bool red;
+  };
+  std::vector<Stem> stems;
+  for (const Stand& stand : stands) {
+    stems.push_back({frame.at(stand.u * frame.length * 0.92f, stand.v * frame.depth * 0.92f, 0),
+                     frame.height * dice.between(0.62f, 1.0f), dice.between(-1, 1), std::clamp(frame.height * 0.09f, 1.1f, 2.9f),
+                     dice.next() < 0.2f});
+  }
+  stems.front().tall = frame.height;
+  std::sort(stems.begin(), stems.end(), [](const Stem& a, const Stem& b) { return a.foot.z > b.foot.z; });
+  for (size_t k = 0; k < stems.size(); ++k) {
+    const Stem& stem = stems[k];
+    // Stems at the back of the thicket are darker and bluer.
+    const float nearness = static_cast<float>(k) / static_cast<float>(std::max<size_t>(1, stems.size() - 1));
+    const float back = 0.3f * (1 - nearness);
+    const ImU32 dark = mix(light.tone(c.leafC), light.water, back * 0.7f), middle = mix(light.tone(c.leafA), light.water, back);
+    const ImU32 bright = mix(light.tone(mix(c.leafA, c.leafB, 0.35f + 0.65f * nearness)), light.water, back),
+                tip = stem.red ? light.tone(c.leafR) : bright;
+    if (side == Side::above) {
+      for (int j = 0; j < 6; ++j) {
+        const float angle = static_cast<float>(j) * 1.0472f + static_cast<float>(k);
+        add_leaf(mesh, seen(stem.foot, side), angle, stem.leaf * 1.15f, stem.leaf * 0.26f,
+                 j % 2 != 0 ? middle : (stem.red && j == 0 ? tip : bright), true);
+      }
+      continue;
+    }
+    const int nodes = held(stem.tall / 1.75f, 4, 17);
+    std::vector<Vec> line;
+    for (int i = 0; i <= nodes; ++i) {
+      const float t = static_cast<float>(i) / static_cast<float>(nodes);
+      line.push_back({stem.foot.x + stem.lean * 1.6f * t * t + 0.25f * std::sin(static_cast<float>(i) * 0.9f + stem.foot.x),
+                      stem.foot.h + stem.tall * t});
+    }
+    add_stroke(mesh, even(line, 5), 0.26f, 0.12f, dark);
+    const bool smooth_rim = nearness > 0.45f;
+    for (int i = 1; i <= nodes; ++i) {
+      const float t = static_cast<float>(i) / static_cast<float>(nodes);
+      const float size = stem.leaf * (0.65f + 0.5f * std::sin(3.1416f * std::min(1.0f, t * 0.85f + 0.15f)));
+      const ImU32 colour = t > 0.8f ? tip : (i % 2 != 0 ? middle : bright);
+      const float up = 0.25f + 0.5f * t;
+      add_leaf(mesh, line[static_cast<size_t>(i)], up, size, size * 0.24f, colour, smooth_rim);
+      add_leaf(mesh, line[static_cast<size_t>(i)], 3.1416f - up, size, size * 0.24f,
+               i % 2 != 0 ? mix(colour, dark, 0.25f) : colour, smooth_rim);
+    }
+  }
+}
+
+void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  Dice dice{seed};
+  const Palette& c = *light.colours;
+  struct Blade {
+    float depth;
+    std::vector<Vec> line;
+    float half;
+    ImU32 dark, bright;
+  };
+  std::vector<Blade> blades;
+  const int count = held(8 + frame.length * 0.4f, 9, 18);
+  for (int i = 0; i < count; ++i) {
+    const float angle = (static_cast<float>(i) + dice.between(-0.2f, 0.2f)) * 2.399963f;
+    const bool inner = i > count * 2 / 3;
+    const float out = inner ? dice.between(0.2f, 0.45f) : dice.between(0.72f, 1.0f),
+                tall = inner ? dice.between(0.8f, 1.0f) : dice.between(0.5f, 0.85f);
+    std::vector<Vec> line;
+    for (const float t : {0.0f, 0.3f, 0.65f, 1.0f}) {
+      // Rises first, then bows outwards under its own weight.
+      const float away = out * std::pow(t, 1.3f), up = tall * (std::sin(t * 1.9f) / 0.9463f) * (inner ? t * 0.3f + 0.7f : 1.0f);
+      line.push_back(seen(frame.at(std::cos(angle) * away * frame.length / 2, std::sin(angle) * away * frame.depth / 2,
+                                   std::clamp(up, 0.0f, 1.0f) * frame.height),
+                          side));
+    }
+    const float back = frame.at(std::cos(angle), std::sin(angle), 0).z - frame.z;
+    const float shade = 0.22f + 0.22f * back;
+    const ImU32 base = light.tone(mix(c.leafA, c.leafC, std::clamp(shade * 1.6f, 0.0f, 1.0f)));
+    blades.push_back({side == Side::front ? back : -tall, std::move(line), std::clamp(frame.height * 0.055f, 0.35f, 1.5f), base,
+                      mix(base, light.tone(c.leafB), 0.75f)});
+  }
+  std::sort(blades.begin(), blades.end(), [](const Blade& a, const Blade& b) { return a.depth > b.depth; });
+  for (const Blade& blade : blades) {
+    const std::vector<Vec> line = smooth_even(blade.line, 7);
+    Rail rails[3];
+    for (size_t i = 0; i < line.size(); ++i) {
+      const float t = static_cast<float>(i) / static_cast<float>(line.size() - 1);
+      const Vec along = unit(line[std::min(i + 1, line.size() - 1)] - line[i > 0 ? i - 1 : 0]), across{-along.y, along.x};
+      const float half = blade.half * (0.18f + 0.95f * std::sin(3.1416f * std::pow(t, 0.8f))) * (t < 1 ? 1.0f : 0.05f);
+      rails[0].points.push_back(line[i] + across * half);
+      rails[1].points.push_back(line[i]);
+      rails[2].points.push_back(line[i] - across * half);
+      rails[0].colours.push_back(blade.bright);
+      rails[1].colours.push_back(mix(blade.dark, blade.bright, 0.35f));
+      rails[2].colours.push_back(blade.dark);
+    }
+    add_sheet(mesh, rails);
+  }
+}
+
+void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  Dice dice{seed};
+  const Palette& c = *light.colours;
+  struct Blade {
+    Vec3 foot;
+    float angle, size;
+    bool bright;
+  };
+  std::vector<Blade> blades;
+  const int count = held(frame.length * frame.depth * 0.3f, 30, side == Side::front ? 110 : 70);
+  for (const Stand& stand : spread(count, dice)) {
+    Vec3 foot = frame.at(stand.u * frame.length, stand.v * frame.depth, 0);
+    foot.h += static_cast<float>(ground_cm(scene, foot.z)) - static_cast<float>(ground_cm(scene, frame.z)) - 0.25f;
+    blades.push_back({foot, 1.5708f + dice.between(-0.55f, 0.55f), frame.height * dice.between(0.5f, 1.1f), dice.next() < 0.5f});
+  }
+  std::sort(blades.begin(), blades.end(), [](const Blade& a, const Blade& b) { return a.foot.z > b.foot.z; });
+  for (const Blade& blade : blades) {
+    const ImU32 colour = light.tone(blade.bright ? c.carpB : c.carpA);
+    if (side == Side::front) {
+      add_leaf(mesh, seen(blade.foot, side), blade.angle, blade.size, std::clamp(blade.size * 0.14f, 0.16f, 0.32f), colour,
+               false);
+    } else {
+      add_ellipse(mesh, seen(blade.foot, side), {0.58f, 0.58f}, 5, colour, false);
+    }
+  }
+}
+
+void add_moss(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  Dice dice{seed};
+  const Palette& c = *light.colours;
+  std::vector<Vec> rim;
+  constexpr int corners = 14;
+  if (side == Side::front) {
+    for (int i = 0; i <= corners; ++i) {
+      const float angle = static_cast<float>(i) / corners * 3.1415927f;
+      rim.push_back(seen(
+          frame.at(-std::cos(angle) * frame.length / 2, 0, std::sin(angle) * frame.height * dice.between(0.72f, 0.95f)), side));
+    }
+  } else {
+    for (int i = 0; i < corners; ++i) {
+      const float angle = static_cast<float>(i) / corners * 6.2831853f, size = dice.between(0.8f, 1.0f) / 2;
+      rim.push_back(seen(frame.at(std::cos(angle) * frame.length * size, std::sin(angle) * frame.depth * size, 0), side));
+    }
+  }
+  Vec middle{};
+  for (const Vec p : rim) middle = middle + p * (1 / static_cast<float>(rim.size()));
+  add_fan(mesh, rim, middle, light.tone(c.leafC), light.tone(mix(c.leafC, c.leafA, 0.5f)));
+  const int count = held(frame.length * (side == Side::front ? frame.height : frame.depth) * 0.9f, 30, 90);
+  for (int i = 0; i < count; ++i) {
+    const float along = dice.next();
+    const auto k = static_cast<size_t>(along * static_cast<float>(rim.size() - 1));
+    const Vec at = lerp(lerp(rim[k], rim[std::min(k + 1, rim.size() - 1)], dice.next()), middle, std::pow(dice.next(), 1.6f));
+    const Vec out = unit(at - middle);
+    const float angle = std::atan2(out.y + 0.35f, out.x) + dice.between(-0.8f, 0.8f);
+    add_leaf(mesh, at, angle, dice.between(0.6f, 1.15f), 0.17f,
+             light.tone(dice.next() < 0.5f ? c.carpA : mix(c.carpB, c.leafA, 0.3f)), false);
+  }
+}
+
+void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surface_cm, std::uint32_t seed, Side side,
+                  const PieceLight& light) {
+  Dice dice{seed};
+  const Palette& c = *light.colours;
+  if (side == Side::above) {
+    for (const Stand& stand : spread(held(frame.length * frame.depth / 15, 6, 40), dice)) {
+      const Vec at = seen(frame.at(stand.u * frame.length, stand.v * frame.depth, 0), side);
+      const float size = dice.between(0.8f, 1.35f);
+      add_ellipse(pads, at, {size, size}, 8, with_alpha(light.tone(dice.next() < 0.5f ? c.floating : c.floatD), 0.85f),
+                  frame.length < 12);
+    }
+    return;
+  }
+  const float wide = std::abs(frame.cos_turn) * frame.length + std::abs(frame.sin_turn) * frame.depth;
+  const float hang = std::clamp(frame.height, 1.2f, 12.0f);
+  for (float x = frame.x - wide / 2 + 0.6f; x < frame.x + wide / 2; x += 1.3f * dice.between(0.85f, 1.2f)) {
+    add_ellipse(pads, {x, surface_cm + 0.05f}, {dice.between(0.85f, 1.3f), 0.36f}, 7,
+                light.tone(dice.next() < 0.5f ? c.floating : c.floatD));
+    if (roots == nullptr) continue;
+    for (int j = 0; j < 2; ++j) {
+      const float rx = x + dice.between(-0.5f, 0.5f);
+      const Vec line[3] = {{rx, surface_cm},
+                           {rx + dice.between(-0.4f, 0.4f), surface_cm - hang * 0.35f},
+                           {rx + dice.between(-0.7f, 0.7f), surface_cm - hang * dice.between(0.5f, 1.0f)}};
+      add_stroke(*roots, line, 0.12f, 0.05f, with_alpha(light.tone(c.root), 0.75f));
+    }
+  }
+}
+
+}  // namespace shoalwright

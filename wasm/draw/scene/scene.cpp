@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+#include "draw/scene/scene.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "draw/scene/build.h"
+#include "draw/scene/piece.h"
+
+namespace shoalwright {
+
+namespace {
+
+float glass_cm(const Scene& scene) { return static_cast<float>(scene.glass_mm) / 10; }
+
+float length_of(const Scene& scene) {
+  float far = 0;
+  for (const Point& p : scene.outline_cm) far = std::max(far, static_cast<float>(p.x_cm));
+  return far;
+}
+
+float width_of(const Scene& scene) {
+  float far = 0;
+  for (const Point& p : scene.outline_cm) far = std::max(far, static_cast<float>(p.z_cm));
+  return far;
+}
+
+Extent box_of(const Scene& scene, const Piece& piece, Side side) {
+  const PieceFrame frame = frame_of(scene, piece);
+  Extent box{1e9f, 1e9f, -1e9f, -1e9f};
+  const auto take = [&box](Vec p) {
+    box = {std::min(box.x0, p.x), std::min(box.y0, p.y), std::max(box.x1, p.x), std::max(box.y1, p.y)};
+  };
+  for (const float u : {-0.5f, 0.5f}) {
+    for (const float v : {-0.5f, 0.5f}) {
+      for (const float up : {0.0f, 1.0f}) take(seen(frame.at(u * frame.length, v * frame.depth, up * frame.height), side));
+    }
+  }
+  if (side == Side::front && form_of(piece.kind) == PieceForm::floating_cover) {
+    box.y0 = static_cast<float>(scene.fill_cm) - frame.height;
+    box.y1 = static_cast<float>(scene.fill_cm) + 0.6f;
+  }
+  return box;
+}
+
+void add_piece(SceneCache& cache, const Scene& scene, const Piece& piece, Side side) {
+  const PieceFrame frame = frame_of(scene, piece);
+  const std::uint32_t seed = piece_seed(piece);
+  const Palette& colours = palette(scene.theme);
+  PieceLight light{&colours, mix(colours.waterMid, colours.waterBot, 0.6f), 0};
+  const PieceForm form = form_of(piece.kind);
+  if (side == Side::front) light.far = 0.17f * std::clamp(frame.z / std::max(cache.width_cm, 1.0f), 0.0f, 1.0f);
+  Mesh& solid = side == Side::front ? cache.front_far : cache.plan_pieces;
+  switch (form) {
+    case PieceForm::branch: add_branch(solid, frame, seed, side, light); return;
+    case PieceForm::stone: add_stone(solid, frame, seed, side, light); return;
+    case PieceForm::block: add_block(solid, frame, side, light); return;
+    case PieceForm::cave: add_cave(solid, frame, side, light); return;
+    case PieceForm::stem_thicket: add_thicket(solid, frame, seed, side, light); return;
+    case PieceForm::rosette: add_rosette(solid, frame, seed, side, light); return;
+    case PieceForm::moss: add_moss(solid, frame, seed, side, light); return;
+    case PieceForm::carpet: add_carpet(side == Side::front ? cache.front_near : solid, scene, frame, seed, side, light); return;
+    case PieceForm::floating_cover: {
+      light.far = 0;
+      const auto surface = static_cast<float>(scene.fill_cm);
+      if (side == Side::front) {
+        add_floating(cache.front_pads, &cache.front_roots, frame, surface, seed, side, light);
+      } else {
+        add_floating(cache.plan_floating, nullptr, frame, surface, seed, side, light);
+      }
+      return;
+    }
+    case PieceForm::box: add_box(solid, frame, side, light); return;
+  }
+}
+
+}  // namespace
+
+bool update(SceneCache& cache, const Scene& scene) {
+  if (cache.built && cache.built_for == scene) return false;
+  cache = SceneCache{};
+  cache.built = true;
+  cache.built_for = scene;
+  cache.length_cm = length_of(scene);
+  cache.width_cm = width_of(scene);
+  for (const Point& p : scene.outline_cm) cache.outline.push_back({static_cast<float>(p.x_cm), static_cast<float>(p.z_cm)});
+  if (cache.outline.size() < 3 || !(scene.height_cm > 0)) return true;
+
+  std::vector<const Piece*> order;
+  for (const Piece& piece : scene.pieces) {
+    if (piece.x_cm && piece.z_cm) order.push_back(&piece);
+  }
+  std::stable_sort(order.begin(), order.end(), [](const Piece* a, const Piece* b) { return *a->z_cm > *b->z_cm; });
+  add_water(cache);
+  add_rear_bank(cache);
+  add_gear_behind(cache);
+  for (const Piece* piece : order) {
+    if (form_of(piece->kind) != PieceForm::carpet) add_piece(cache, scene, *piece, Side::front);
+  }
+  add_front_sand(cache);
+  for (const Piece* piece : order) {
+    if (form_of(piece->kind) == PieceForm::carpet) add_piece(cache, scene, *piece, Side::front);
+  }
+  add_gear_before(cache);
+  add_glass_shade(cache);
+
+  add_plan_floor(cache);
+  // From above what stands lower is covered by what reaches higher.
+  std::stable_sort(order.begin(), order.end(), [&scene](const Piece* a, const Piece* b) {
+    return ground_cm(scene, *a->z_cm) + a->base_cm + a->height_cm < ground_cm(scene, *b->z_cm) + b->base_cm + b->height_cm;
+  });
+  for (const Piece* piece : order) add_piece(cache, scene, *piece, Side::above);
+  return true;
+}
+
+Vec front_size_cm(const Scene& scene) {
+  return {length_of(scene) + 2 * glass_cm(scene), static_cast<float>(scene.height_cm) + glass_cm(scene)};
+}
+
+Vec plan_size_cm(const Scene& scene) { return {length_of(scene) + 2 * glass_cm(scene), width_of(scene) + 2 * glass_cm(scene)}; }
+
+ImVec2 front_point(const FrontView& view, const Scene& scene, double x_cm, double height_cm) {
+  return {view.corner.x + (static_cast<float>(x_cm) + glass_cm(scene)) * view.px_per_cm,
+          view.corner.y + static_cast<float>(scene.height_cm - height_cm) * view.px_per_cm};
+}
+
+ImVec2 plan_point(const PlanView& view, const Scene& scene, double x_cm, double z_cm) {
+  return {view.corner.x + (static_cast<float>(x_cm) + glass_cm(scene)) * view.px_per_cm,
+          view.corner.y + (width_of(scene) - static_cast<float>(z_cm) + glass_cm(scene)) * view.px_per_cm};
+}
+
+Vec front_place(const FrontView& view, const Scene& scene, ImVec2 at) {
+  return {(at.x - view.corner.x) / view.px_per_cm - glass_cm(scene),
+          static_cast<float>(scene.height_cm) - (at.y - view.corner.y) / view.px_per_cm};
+}
+
+Vec plan_place(const PlanView& view, const Scene& scene, ImVec2 at) {
+  return {(at.x - view.corner.x) / view.px_per_cm - glass_cm(scene),
+          width_of(scene) + glass_cm(scene) - (at.y - view.corner.y) / view.px_per_cm};
+}
+
+double ground_cm(const Scene& scene, double z_cm) {
+  const double width = width_of(scene);
+  const double share = width > 0 ? std::clamp(z_cm / width, 0.0, 1.0) : 0.0;
+  return scene.front_cm + (scene.back_cm - scene.front_cm) * share;
+}
+
+Extent front_extent(const Scene& scene, const Piece& piece) { return box_of(scene, piece, Side::front); }
+
+Extent plan_extent(const Scene& scene, const Piece& piece) { return box_of(scene, piece, Side::above); }
+
+}  // namespace shoalwright

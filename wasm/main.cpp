@@ -1,11 +1,26 @@
 // SPDX-License-Identifier: MIT
+#include <emscripten/emscripten.h>
+
 #include "app/app.h"
 #include "app/state_json.h"
 #include "platform/platform.h"
 
+using namespace shoalwright;
+
+namespace {
+
+App app;
+
+}  // namespace
+
+/// For the browser tests (tests/browser/harness.mjs).
+extern "C" EMSCRIPTEN_KEEPALIVE const char* state_json() {
+  static std::string text;
+  text = shoalwright::state_json(app);
+  return text.c_str();
+}
+
 int main() {
-  using namespace shoalwright;
-  static App app;
   platform::Listener listener;
   listener.start = [] {
     const std::string_view fonts[4] = {platform::asset("fonts/inter-regular.otf"), platform::asset("fonts/inter-medium.otf"),

@@ -149,6 +149,9 @@ export const page = {
   },
   show_failure(sentence) { fail(sentence, 'Try again, or take the plan along with its link.'); },
 
+  address() {
+    return location.href.split('#')[0];
+  },
   today() {
     const now = new Date(), two = n => String(n).padStart(2, '0');
     return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
@@ -195,7 +198,7 @@ export const page = {
     say_timer = setTimeout(() => { by_id('live').textContent = text; }, SAY_AFTER_MS);
   },
   set_plan_text,
-  set_title(title) { document.title = title ? `${title} · Shoalwright` : 'Shoalwright'; },
+  set_title(title) { document.title = title; },
 };
 
 /** Joins the page's own controls and events to the services. Call once. */
@@ -204,7 +207,6 @@ export function listen() {
   window.addEventListener('hashchange', () => {
     const hash = location.hash;
     if (!hash.startsWith('#p=') || hash === link || !program) return;
-    page.leave_draft();  // what was on screen stays among the drafts
     clearTimeout(link_timer);
     link_timer = 0;
     program.link(hash);

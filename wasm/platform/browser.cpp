@@ -54,7 +54,7 @@ struct State {
   Surface surface_now;
   Device device_now;
   int width_px = 1, height_px = 1;
-  bool has_gl = false, context_lost = false, ready = false;
+  bool has_gl = false, context_lost = false, ready = false, failed = false;
 
   int owed = 0;
   bool asked = false;
@@ -136,7 +136,7 @@ const FieldItem* field_at(ImVec2 point) {
 
 void draw(double now_ms) {
   State& s = state();
-  if (s.context_lost) return;
+  if (s.context_lost || s.failed) return;
   ImGuiIO& io = ImGui::GetIO();
   io.DisplaySize = ImVec2(s.surface_now.width, s.surface_now.height);
   io.DisplayFramebufferScale = ImVec2(float(s.width_px) / s.surface_now.width, float(s.height_px) / s.surface_now.height);
@@ -172,8 +172,11 @@ void draw(double now_ms) {
     glClear(GL_COLOR_BUFFER_BIT);
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
   } else {  // the app still runs for the text form; letters are laid out, never painted
-    for (ImTextureData* texture : ImGui::GetPlatformIO().Textures)
-      texture->SetStatus(texture->Status == ImTextureStatus_WantDestroy ? ImTextureStatus_Destroyed : ImTextureStatus_OK);
+    for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
+      const bool unwanted = texture->Status == ImTextureStatus_WantDestroy;
+      texture->SetTexID(unwanted ? ImTextureID_Invalid : ImTextureID(1));
+      texture->SetStatus(unwanted ? ImTextureStatus_Destroyed : ImTextureStatus_OK);
+    }
   }
   browser_cursor(css_cursor());
   browser_drawn();
@@ -256,6 +259,7 @@ void wake_in(int ms) {
 Surface surface() { return state().surface_now; }
 Device device() { return state().device_now; }
 std::string today() { return ask("today"); }
+std::string page_address() { return ask("address"); }
 
 std::string_view asset(std::string_view name) {
   auto& assets = state().assets;
@@ -351,7 +355,10 @@ void keep_setting(std::string_view name, std::string_view value) { tell("keep_se
 void say(std::string_view text) { tell("say", text); }
 void set_plan_text(std::string_view lines) { tell("set_plan_text", lines); }
 void set_title(std::string_view title) { tell("set_title", title); }
-void show_failure(std::string_view sentence) { tell("show_failure", sentence); }
+void show_failure(std::string_view sentence) {
+  state().failed = true;
+  tell("show_failure", sentence);
+}
 
 }  // namespace shoalwright::platform
 

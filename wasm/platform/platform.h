@@ -46,7 +46,8 @@ struct Listener {
   /// Lay out and draw one frame, between ImGui::NewFrame and ImGui::Render.
   std::function<void()> frame;
   /// A link ("#p=…") in the address that this tab did not write: at the start, and whenever a link is pasted into the same tab.
-  /// What was kept until then stays on the device as a draft of its own.
+  /// At the start this tab then has a new draft, and `draft()` is the plan to come back to; later call `leave_draft` before a
+  /// plan takes the place of the keeper's own.
   std::function<void(std::string fragment)> link;
   /// A file that the keeper chose (`open_file`) or dropped onto the window, as text.
   std::function<void(std::string name, std::string text)> file;
@@ -150,10 +151,10 @@ void say(std::string_view text);
 /// "# heading", "## heading", "- item", "| cell | cell" (the first row of a run is the table's head), "! action Label" (a button
 /// that reports `action`), anything else a paragraph. Never read as HTML.
 void set_plan_text(std::string_view lines);
-/// The name of the plan, shown by the browser's tab.
+/// The title of the browser's tab.
 void set_title(std::string_view title);
 
-/// The program cannot go on: the page says so with the link of the plan and a way to save it.
+/// The program cannot go on: the page says so with the link of the plan and a way to save it. No frame is drawn after it.
 void show_failure(std::string_view sentence);
 
 }  // namespace shoalwright::platform

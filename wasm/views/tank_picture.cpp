@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+#include "views/tank_picture.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "stocking/profile.h"
+#include "tank/volume.h"
+
+namespace shoalwright {
+
+namespace {
+
+constexpr float ceiling_where_room = 0.985f;
+constexpr int field_columns = 45;
+
+std::vector<float> sum_of(const DepthProfile& profile) {
+  std::vector<float> sum(profile.open_l_cm.size(), 0);
+  for (const GroupProfile& group : profile.groups)
+    for (std::size_t i = 0; i < sum.size(); ++i) sum[i] += float(group.wanted_l_cm[i]);
+  return sum;
+}
+
+}  // namespace
+
+Scene scene_of(const Plan& plan, Theme theme) {
+  const bool filter = plan.gear && plan.gear->filter_known && plan.gear->filter;
+  const double flow = filter ? plan.gear->filter->flow_l_h.value_or(300) : 0;
+  return {.theme = theme,
+          .outline_cm = inside_outline(plan.tank),
+          .height_cm = plan.tank.height_cm,
+          .fill_cm = plan.tank.fill_cm,
+          .glass_mm = plan.tank.glass_mm,
+          .front_cm = plan.substrate.front_cm,
+          .back_cm = plan.substrate.back_cm,
+          .substrate = plan.substrate.kind,
+          .pieces = plan.pieces,
+          .lid = plan.tank.lid.value_or(false),
+          .lamp = true,
+          .heater = plan.gear && plan.gear->heater_w.value_or(0) > 0,
+          .filter = filter,
+          .stream = std::clamp(flow / 900, 0.2, 1.0)};
+}
+
+ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const Plan* before, const Catalog& catalog,
+                               int held_number) {
+  const DepthProfile profile = depth_profile_of(shown, stock);
+  ProfilePicture picture;
+  for (std::size_t i = 0; i < profile.open_l_cm.size(); ++i) {
+    picture.depth_cm.push_back(float((double(i) + 0.5) * profile.step_cm));
+    picture.open_l_cm.push_back(float(profile.open_l_cm[i]));
+  }
+  for (std::size_t k = 0; k < stock.size(); ++k) {
+    const auto group = std::find_if(profile.groups.begin(), profile.groups.end(),
+                                    [&](const GroupProfile& g) { return g.species == stock[k].id; });
+    if (group == profile.groups.end()) continue;
+    ProfileShare share{.key = int(k) + 1, .held = int(k) + 1 == held_number, .wanted_l_cm = {}};
+    for (const double wanted : group->wanted_l_cm) share.wanted_l_cm.push_back(float(wanted));
+    picture.shares.push_back(std::move(share));
+  }
+  if (before) picture.before_l_cm = sum_of(depth_profile_of(*before, resolve_stock(*before, catalog)));
+  const std::vector<float> wanted = sum_of(profile);
+  float worst = 0;
+  for (std::size_t i = 0; i < wanted.size(); ++i)
+    if (picture.open_l_cm[i] > 0 && wanted[i] / picture.open_l_cm[i] > worst) {
+      worst = wanted[i] / picture.open_l_cm[i];
+      picture.tightest = int(i);
+    }
+  if (picture.before_l_cm.size() != picture.depth_cm.size()) picture.before_l_cm.clear();
+  return picture;
+}
+
+CrowdingField crowding_field(const ProfilePicture& profile, const Assessment& assessment, const Plan& plan) {
+  CrowdingField field;
+  if (profile.depth_cm.size() < 2) return field;
+  field.columns = field_columns;
+  field.rows = int(profile.depth_cm.size());
+  field.x1_cm = float(inside_length_cm(plan.tank));
+  field.depth0_cm = profile.depth_cm.front();
+  field.depth1_cm = profile.depth_cm.back();
+  for (int row = 0; row < field.rows; ++row) {
+    float wanted = 0;
+    for (const ProfileShare& share : profile.shares) wanted += share.wanted_l_cm[row];
+    const float open = profile.open_l_cm[row];
+    float value = open > 0 ? wanted / open : NAN;
+    bool layer_is_over = false;
+    for (const Layer& layer : assessment.room.layers)
+      if (profile.depth_cm[row] >= layer.from_cm && profile.depth_cm[row] <= layer.to_cm)
+        layer_is_over = layer.crowding.value_or(0) > 1;
+    if (!layer_is_over) value = std::min(value, ceiling_where_room);
+    field.nodes.insert(field.nodes.end(), field.columns, value);
+  }
+  return field;
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,303 @@
+// SPDX-License-Identifier: MIT
+#include "views/tank_view.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "draw/chips.h"
+#include "draw/marks.h"
+#include "draw/panels.h"
+#include "edit/command.h"
+#include "platform/platform.h"
+#include "units/text.h"
+#include "views/depth_profile_view.h"
+#include "views/shoals.h"
+#include "views/tank_picture.h"
+
+namespace shoalwright {
+
+namespace {
+
+constexpr float tool_height = 44, scale_width = 34, profile_width = 148, lamp_room = 58, base_room = 18;
+
+/// The tank as it stands on the screen in this frame.
+struct Stage {
+  const Scene& scene;
+  FrontView view;
+  Box glass;  ///< outer
+  Box water;
+
+  ImVec2 at(double x_cm, double depth_cm) const { return front_point(view, scene, x_cm, scene.fill_cm - depth_cm); }
+};
+
+Stage stage_of(const Scene& scene, const Box& box) {
+  const Vec size = front_size_cm(scene);
+  const float px = std::max(0.5f, std::min(box.w / std::max(size.x, 1.0f), (box.h - lamp_room - base_room) / std::max(size.y, 1.0f)));
+  const ImVec2 corner{std::floor(box.x + (box.w - px * size.x) / 2), std::floor(box.bottom() - base_room - px * size.y)};
+  Stage stage{scene, {corner, px}, {corner.x, corner.y, px * size.x, px * size.y}, {}};
+  const double length_cm = size.x - 2 * scene.glass_mm / 10;
+  const ImVec2 top = stage.at(0, 0), bottom = stage.at(length_cm, scene.fill_cm);
+  stage.water = {top.x, top.y, bottom.x - top.x, bottom.y - top.y};
+  return stage;
+}
+
+void draw_tools(Ui& ui, const Look& look, const Box& box, Actions& out) {
+  const Pen pen = pen_of(ui);
+  Row row{.box = box.inset(16, 0), .gap = 10};
+  const Preferences& now = look.preferences;
+  struct Switch {
+    const char *id, *words;
+    bool Preferences::*on;
+  };
+  static constexpr Switch switches[] = {{"tool.numbers", "Numbers", &Preferences::show_numbers},
+                                        {"tool.lane", "Swimming lane", &Preferences::show_lane},
+                                        {"tool.crowding", "Crowding", &Preferences::show_crowding}};
+  const float y = box.y + (box.h - 26) / 2;
+  float right = box.right() - 16, used = 0;
+  for (const Switch& s : switches) used += switch_width(ui, s.words) + 10;
+  for (const Switch& s : switches) {
+    right -= switch_width(ui, s.words);
+    if (switch_chip(ui, s.id, {right, y}, s.words, now.*(s.on))) {
+      Preferences next = now;
+      next.*(s.on) = !(now.*(s.on));
+      out.push_back(SetPreferences{next});
+    }
+    right -= 10;
+  }
+  if (box.w < used + 100) return;
+  const float width = draw_text(pen, semibold(type::lead), {row.box.x, box.y + 12}, pen.palette->ink, "Front");
+  if (box.w > used + 220)
+    draw_text(pen, type::small, {row.box.x + width + 8, box.y + 15}, pen.palette->ink2, "drawn to scale");
+}
+
+/// The shoal under the pointer: the one with an animal nearest to it.
+const Shoal* shoal_at(const Stage& stage, const std::vector<Shoal>& shoals, ImVec2 pointer) {
+  const Shoal* found = nullptr;
+  float nearest = 1;
+  for (const Shoal& shoal : shoals)
+    for (const DrawnAnimal& animal : shoal.animals) {
+      const ImVec2 at = stage.at(animal.x_cm, animal.depth_cm);
+      const float reach = std::max(12.0f, float(animal.length_cm) * stage.view.px_per_cm * 0.55f);
+      const float near = std::hypot(pointer.x - at.x, (pointer.y - at.y) * 1.6f) / reach;
+      if (near < nearest) {
+        nearest = near;
+        found = &shoal;
+      }
+    }
+  return found;
+}
+
+void draw_shoal(ImDrawList* list, const Look& look, const Stage& stage, const Shoal& shoal, const Tint& tint) {
+  if (!shoal.card) return;
+  const Animal& animal = look.animals.get(shoal.species, shoal.card->look);
+  for (const DrawnAnimal& one : shoal.animals)
+    draw_animal(list, animal, stage.at(one.x_cm, one.depth_cm), float(one.length_cm) * stage.view.px_per_cm, one.facing, one.tilt, tint);
+}
+
+Box around(const Stage& stage, const Shoal& shoal) {
+  ImVec2 low{1e9f, 1e9f}, high{-1e9f, -1e9f};
+  for (const DrawnAnimal& one : shoal.animals) {
+    const ImVec2 at = stage.at(one.x_cm, one.depth_cm);
+    const float half = float(one.length_cm) * stage.view.px_per_cm / 2;
+    low = {std::min(low.x, at.x - half), std::min(low.y, at.y - half * 0.5f)};
+    high = {std::max(high.x, at.x + half), std::max(high.y, at.y + half * 0.5f)};
+  }
+  return {low.x, low.y, high.x - low.x, high.y - low.y};
+}
+
+/// The animal a plate stands over: the one nearest to the middle of its shoal.
+ImVec2 plate_place(const Stage& stage, const Shoal& shoal) {
+  const ImVec2 middle = around(stage, shoal).centre();
+  ImVec2 best = middle;
+  float nearest = 1e9f, half = 0;
+  for (const DrawnAnimal& one : shoal.animals) {
+    const ImVec2 at = stage.at(one.x_cm, one.depth_cm);
+    const float far = std::hypot(at.x - middle.x, at.y - middle.y);
+    if (far >= nearest) continue;
+    nearest = far;
+    best = at;
+    half = float(one.length_cm) * stage.view.px_per_cm / 2;
+  }
+  return {best.x, std::max(stage.water.y + 10, best.y - std::max(12.0f, half * 0.55f + 8))};
+}
+
+void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& shoals) {
+  for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
+    const Piece& piece = stage.scene.pieces[i];
+    if (!piece.x_cm) continue;
+    const Extent extent = front_extent(stage.scene, piece);
+    // Above low pieces, inside tall ones.
+    const float high = extent.y1 - extent.y0 > 8 ? extent.y0 + (extent.y1 - extent.y0) * 0.62f : extent.y0 + 1.5f;
+    draw_letter(pen, piece_letter(int(i)), front_point(stage.view, stage.scene, (extent.x0 + extent.x1) / 2, high));
+  }
+  for (std::size_t i = 0; i < shoals.size(); ++i)
+    if (!shoals[i].animals.empty()) draw_plate(pen, int(i) + 1, plate_place(stage, shoals[i]), 9);
+}
+
+/// The run of the empty tank that most matters: of the group that wants the most of it, else of the middle.
+void draw_lane(const Pen& pen, const Look& look, const Stage& stage) {
+  const Room& room = look.shown_assessment.room;
+  const GroupRoom* tight = nullptr;
+  for (const GroupRoom& group : room.groups)
+    if (group.lane_needed_cm > 0 && (!tight || group.lane_needed_cm - group.lane_cm > tight->lane_needed_cm - tight->lane_cm)) tight = &group;
+  const Layer* layer = &room.layers[1];
+  if (tight)
+    for (const Layer& one : room.layers)
+      if (std::abs(one.lane_cm - tight->lane_cm) < 0.05) layer = &one;
+  const double lane_cm = tight ? tight->lane_cm : layer->lane_cm;
+  if (!(lane_cm > 0)) return;
+  const double depth_cm = (layer->from_cm + layer->to_cm) / 2, length_cm = front_size_cm(stage.scene).x - 2 * stage.scene.glass_mm / 10;
+  const double half = std::min(lane_cm, length_cm) / 2;
+  const ImVec2 a = stage.at(length_cm / 2 - half, depth_cm), b = stage.at(length_cm / 2 + half, depth_cm);
+  pen.dl->AddLine(a, b, with_alpha(pen.palette->raised, 0.75f), 5);
+  draw_dimension(pen, a, b, pen.palette->ink, 2);
+  std::string words = look.measures.length(lane_cm) + " run, pieces not counted";
+  if (stage.scene.pieces.empty()) words = look.measures.length(lane_cm) + " run";
+  bool is_short = false;
+  if (tight && tight->lane_cm < tight->lane_needed_cm) {
+    is_short = true;
+    words = look.measures.length(lane_cm) + ", " + std::to_string(plate_of(look, tight->species)) + " wants " +
+            look.measures.length(tight->lane_needed_cm);
+  }
+  draw_tip(pen, {(a.x + b.x) / 2, a.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge,
+           is_short ? pen.palette->call : pen.palette->ink, Align::centre);
+}
+
+void draw_contour_words(const Pen& pen, const Stage& stage, const CrowdingCache& cache) {
+  for (const ContourLabel& label : cache.labels) {
+    const char* words = label.level < 0.3f ? "¼ taken" : label.level < 0.6f ? "½ taken" : "¾ taken";
+    const ImVec2 at = stage.at(label.x_cm, label.depth_cm);
+    draw_tip(pen, {at.x, at.y - 9}, words, pen.palette->crowd, pen.palette->crowd, Align::centre);
+  }
+}
+
+void dashed_level(const Pen& pen, const Stage& stage, double depth_cm) {
+  const float y = stage.at(0, depth_cm).y;
+  const ImVec2 line[] = {{stage.water.x, y}, {stage.water.right(), y}};
+  dashed_line(pen.dl, line, dash_edge_drop(), pen.palette->ghost, 1.5f);
+}
+
+/// The kind in hand: its levels, an ellipse round its shoal, the animals paler, a thread to the card over the shelf.
+void draw_held_shoal(const Pen& pen, const Look& look, const Stage& stage, const std::vector<Shoal>& others) {
+  const Held& held = *look.held;
+  const SwimBand band = swim_band(look.shown, *held.species);
+  dashed_level(pen, stage, band.from_cm);
+  dashed_level(pen, stage, band.to_cm);
+  const std::string words = "swims " + fixed_text(look.measures.length_out(band.from_cm), 0) + " to " +
+                            fixed_text(look.measures.length_out(band.to_cm), 0) + " " + look.measures.length_unit() + " down";
+  draw_tip(pen, {stage.water.right() - 6, stage.at(0, band.from_cm).y + 6}, words, pen.palette->ghost, pen.palette->ink, Align::right);
+  const Shoal shoal = place_held(look.shown, *held.species, held.count, held.x_cm, others);
+  const Animal& animal = look.animals.get(shoal.species, held.species->look);
+  for (const DrawnAnimal& one : shoal.animals) {
+    const ImU32 water = water_colour(*pen.palette, TimeOfDay::day, float(one.depth_cm / std::max(1.0, stage.scene.fill_cm)));
+    draw_ghost(pen.dl, animal, stage.at(one.x_cm, one.depth_cm), float(one.length_cm) * stage.view.px_per_cm, one.facing, one.tilt, water);
+  }
+  if (shoal.animals.empty()) return;
+  const Box box = around(stage, shoal);
+  const ImVec2 radius{box.w * 0.55f + 6, box.h * 0.6f + 8};
+  dashed_ellipse(pen.dl, box.centre(), radius, dash_ghost_outline(), pen.palette->ghost, 1.5f);
+  const ImVec2 end{box.centre().x - radius.x, box.centre().y};
+  pen.dl->AddCircleFilled(end, 3, pen.palette->ghost);
+  pen.dl->AddLine({stage.glass.x - scale_width - 16, end.y}, end, pen.palette->ghost, 1);
+}
+
+/// Pointer and keyboard while a kind is in hand.
+void follow_hand(const Look& look, const Stage& stage, Actions& out) {
+  if (look.held->by_keyboard) return;
+  const ImVec2 pointer = ImGui::GetIO().MousePos;
+  const bool over = stage.glass.has(pointer.x, pointer.y);
+  if (over) {
+    const Vec place = front_place(stage.view, stage.scene, pointer);
+    out.push_back(HoldOver{double(place.x), stage.scene.fill_cm - place.y});
+  } else if (look.held->over_tank) {
+    out.push_back(HoldOver{});
+  }
+  platform::set_cursor(platform::Cursor::grabbing);
+  const float wheel = ImGui::GetIO().MouseWheel;
+  if (wheel != 0) out.push_back(HoldCount{look.held->count + (wheel > 0 ? 1 : -1)});
+  if (ImGui::IsMouseReleased(ImGuiMouseButton_Left)) {
+    if (over)
+      out.push_back(Drop{});
+    else
+      out.push_back(PutBack{});
+  }
+}
+
+/// Pointing at a shoal, and dragging it out of the tank.
+void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vector<Shoal>& shoals, TankState& mine, Actions& out) {
+  const ImVec2 pointer = ImGui::GetIO().MousePos;
+  const Item tank = item(ui, "tank.front", stage.glass, "The tank from the front", {.ring = Ring::inside});
+  const Shoal* under = tank.hovered ? shoal_at(stage, shoals, pointer) : nullptr;
+  if (under) {
+    out.push_back(PointAt{under->species});
+    platform::set_cursor(platform::Cursor::grab);
+    if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) mine.lifted = under->species;
+  }
+  if (mine.lifted.empty()) return;
+  out.push_back(PointAt{mine.lifted});
+  if (ImGui::IsMouseDragging(ImGuiMouseButton_Left, 4)) platform::set_cursor(platform::Cursor::grabbing);
+  if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return;
+  if (!stage.glass.inset(-24).has(pointer.x, pointer.y)) {
+    const TakeOut take{mine.lifted};
+    const std::string name = name_of(take, look.plan, look.catalog);
+    out.push_back(EditPlan{apply(look.plan, take, look.catalog), name, ""});
+    out.push_back(Tell{name, "Undo"});
+  }
+  mine.lifted.clear();
+}
+
+}  // namespace
+
+void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out) {
+  const Pen pen = pen_of(ui);
+  Box rest = box;
+  draw_tools(ui, look, rest.cut_top(tool_height), out);
+
+  const std::vector<Kept> stock = resolve_stock(look.shown, look.catalog);
+  update_pictures(look, stock, pen.palette == &palette(Theme::dark) ? Theme::dark : Theme::light, mine);
+  const bool with_profile = box.w > 520;
+  const Box profile_box = with_profile ? rest.cut_right(profile_width) : Box{};
+  rest.cut_left(scale_width + 4);
+  rest.cut_right(with_profile ? 4.0f : 12.0f);
+  const Stage stage = stage_of(mine.scene.built_for, rest);
+
+  // The animals that stay where they are; what is in hand is drawn over them.
+  const std::vector<Shoal> shoals = place_shoals(look.held ? look.plan : look.shown, look.held ? resolve_stock(look.plan, look.catalog) : stock);
+  pen.dl->PushClipRect(box.min(), box.max(), true);
+  draw_front_stand(pen.dl, mine.scene, stage.view);
+  draw_front_back(pen.dl, mine.scene, stage.view);
+  for (const Shoal& shoal : shoals) {
+    Tint tint;
+    if (!look.pointed_species.empty() && look.pointed_species != shoal.species) tint.alpha = 0.5f;
+    draw_shoal(pen.dl, look, stage, shoal, tint);
+  }
+  draw_front_roots(pen.dl, mine.scene, stage.view);
+  if (look.preferences.show_crowding && update(mine.crowding, mine.field), look.preferences.show_crowding && mine.field.rows > 1)
+    draw_crowding(pen.dl, mine.crowding, stage.scene, stage.view);
+  draw_front_glass(pen.dl, mine.scene, stage.view);
+  ImGui::PushFont(ui.faces->font[int(Face::regular)], imgui_size(pen, type::axis));
+  draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, imgui_size(pen, type::axis));
+  ImGui::PopFont();
+  if (look.preferences.show_lane) draw_lane(pen, look, stage);
+  if (look.held) draw_held_shoal(pen, look, stage, shoals);
+  if (look.preferences.show_crowding) draw_contour_words(pen, stage, mine.crowding);
+  if (look.preferences.show_numbers) draw_numbers(pen, stage, shoals);
+  pen.dl->PopClipRect();
+
+  if (shoals.empty() && !look.held) {
+    const ImVec2 middle = stage.water.centre();
+    draw_tip(pen, {middle.x, middle.y - 12}, "No fish yet. Drag one in from the shelf; the water will follow it.", pen.palette->edge,
+             pen.palette->ink, Align::centre);
+  }
+  if (look.held) {
+    add_spot(ui, "tank.front", stage.glass, "The tank from the front");
+    follow_hand(look, stage, out);
+  } else {
+    follow_pointer(ui, look, stage, shoals, mine, out);
+  }
+  for (const Shoal& shoal : shoals)
+    if (!shoal.animals.empty()) add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));
+  if (with_profile) draw_profile(ui, look, profile_box, stage.water.y, stage.view.px_per_cm, mine.profile);
+}
+
+}  // namespace shoalwright

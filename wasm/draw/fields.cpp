@@ -36,7 +36,7 @@ FieldAnswer text_field(Ui& ui, std::string_view id, const Box& box, std::string&
   field.y = box.y + (box.h - t.line) / 2;
   field.width = std::max(8.0f, right - unit_w - left);
   field.height = t.line;
-  field.line_px = imgui_size(pen, t);
+  field.line_px = box_height(pen, t);
   field.ink = p.ink;
   field.placeholder_ink = p.ink3;
   field.font_weight = weight_of(t.face);

@@ -72,7 +72,7 @@ void draw_open_diamond(const Pen& pen, ImVec2 centre, float half, ImU32 fill, Im
 
 void draw_plate(const Pen& pen, int number, ImVec2 centre, float radius) {
   pen.dl->AddCircleFilled(centre, radius, key_colour(*pen.palette, number));
-  const Type t{Face::semibold, number > 9 || radius < 7 ? 9.5f : 11.0f, 14};
+  const Type t{Face::semibold, number > 9 || radius < 7 ? 9.0f : 11.0f, 14};
   const float base = snapped(pen, centre.y + t.size * 0.36f);
   draw_text_on(pen, t, {centre.x, base}, pen.palette->onKey, std::to_string(number), Align::centre);
 }

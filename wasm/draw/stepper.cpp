@@ -83,7 +83,7 @@ bool number_stepper(Ui& ui, std::string_view id, ImVec2 at, double& value, std::
   field.y = y;
   field.width = std::max(8.0f, middle.w - 6 - unit_w);
   field.height = t.line;
-  field.line_px = imgui_size(pen, t);
+  field.line_px = box_height(pen, t);
   field.ink = ui.palette->ink;
   field.placeholder_ink = ui.palette->ink3;
   field.font_weight = 600;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "draw/text.h"
 
+#include <cfloat>
 #include <cmath>
 
 namespace shoalwright {
@@ -44,9 +45,7 @@ unsigned next_character(std::string_view text, size_t& at) {
 
 int index_of(Type t) { return static_cast<int>(t.face); }
 
-ImFontBaked* baked(const Pen& pen, Type t) {
-  return pen.faces->font[index_of(t)]->GetFontBaked(imgui_size(pen, t), pen.device_scale);
-}
+ImFontBaked* baked(const Pen& pen, Type t) { return pen.faces->font[index_of(t)]->GetFontBaked(t.size, pen.device_scale); }
 
 /// First character at which a line of at most `width` must end, counted from `from`.
 size_t fitting_end(const Pen& pen, Type t, std::string_view text, size_t from, float width) {
@@ -93,7 +92,7 @@ float snapped(const Pen& pen, float v) { return std::floor(v * pen.device_scale 
 ImVec2 snapped(const Pen& pen, ImVec2 p) { return {snapped(pen, p.x), snapped(pen, p.y)}; }
 float snapped_to_middle(const Pen& pen, float v) { return (std::floor(v * pen.device_scale) + 0.5f) / pen.device_scale; }
 
-float imgui_size(const Pen& pen, Type t) { return t.size * pen.faces->box_per_em[index_of(t)]; }
+float box_height(const Pen& pen, Type t) { return t.size * pen.faces->box_per_em[index_of(t)]; }
 
 float text_width(const Pen& pen, Type t, std::string_view text) {
   ImFontBaked* glyphs = baked(pen, t);

@@ -12,7 +12,7 @@ namespace shoalwright {
 
 enum class Face { regular, medium, semibold, italic };
 
-/// Kind of lettering: face, size in CSS pixels (the em, as in a style sheet) and height of the line it sits in.
+/// Kind of lettering: face, size in whole CSS pixels (the em, as in a style sheet) and height of the line it sits in.
 struct Type {
   Face face = Face::regular;
   float size = 13;
@@ -35,8 +35,7 @@ constexpr Type italic(Type t) { return {Face::italic, t.size, t.line}; }
 
 enum class Align { left, centre, right };
 
-/// The four loaded faces, in the order of `Face`. Dear ImGui counts a font's size from ascender to descender, a style sheet by
-/// its em; the ratios turn one into the other and are read from the font itself.
+/// The four loaded faces, in the order of `Face`, and their measures, read from the fonts themselves.
 struct Faces {
   ImFont* font[4] = {};
   float box_per_em[4] = {};     ///< ascender to descender
@@ -61,8 +60,8 @@ ImVec2 snapped(const Pen& pen, ImVec2 p);
 /// To the middle of a device pixel, where a line one device pixel wide is sharp.
 float snapped_to_middle(const Pen& pen, float v);
 
-/// Size that Dear ImGui means by `t.size` (PushFont, line_px of a text field).
-float imgui_size(const Pen& pen, Type t);
+/// From ascender to descender (line_px of a text field).
+float box_height(const Pen& pen, Type t);
 
 /// Width in CSS pixels of one line.
 float text_width(const Pen& pen, Type t, std::string_view text);

@@ -97,6 +97,7 @@ Item item(Ui& ui, std::string_view id, const Box& box, std::string_view label, c
     ImGui::FocusItem();
     ImGui::SetNavCursorVisible(true);
     ui.focus_wanted.clear();
+    platform::wake(3);  // it arrives in the next frame
   }
   got.hovered = ImGui::IsItemHovered();
   got.held = ImGui::IsItemActive();

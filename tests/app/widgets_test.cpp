@@ -1,0 +1,484 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <fstream>
+#include <set>
+#include <sstream>
+
+#include "app/parts_sheet.h"
+#include "draw/fields.h"
+#include "imgui_internal.h"
+#include "support/raster.h"
+
+namespace shoalwright {
+namespace {
+
+// Inter as Debian's fonts-inter installs it; the page's own fonts are subsets of these files.
+std::string font(const char* face) {
+  std::ifstream file(std::string("/usr/share/fonts/opentype/inter/Inter-") + face + ".otf", std::ios::binary);
+  std::ostringstream bytes;
+  bytes << file.rdbuf();
+  return bytes.str();
+}
+
+/// The sheet of parts with a mouse and a keyboard, one context a test.
+struct Desk {
+  std::string bytes[4] = {font("Regular"), font("Medium"), font("SemiBold"), font("Italic")};
+  Faces faces;
+  Ui ui;
+  PartsSheet sheet;
+  Theme theme = Theme::light;
+  float scale = 1;
+  bool painting = false;  ///< frames are made into pictures, which takes its time
+
+  explicit Desk(bool paints = false) : painting(paints) {
+    ImGui::CreateContext();
+    ImGuiIO& io = ImGui::GetIO();
+    io.IniFilename = nullptr;
+    io.BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
+    io.DisplaySize = {1440, 900};
+    set_imgui_style();
+    const std::string_view views[4] = {bytes[0], bytes[1], bytes[2], bytes[3]};
+    EXPECT_TRUE(load_faces(*io.Fonts, views, faces)) << "fonts-inter is not installed";
+    frames(3);
+  }
+  ~Desk() { ImGui::DestroyContext(); }
+
+  /// What a backend would do with the textures that Dear ImGui asks for, without looking at them.
+  static void take_textures() {
+    for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
+      if (texture->Status == ImTextureStatus_WantCreate || texture->Status == ImTextureStatus_WantUpdates) {
+        texture->SetTexID(1);
+        texture->SetStatus(ImTextureStatus_OK);
+      }
+      if (texture->Status == ImTextureStatus_WantDestroy) {
+        texture->SetTexID(ImTextureID_Invalid);
+        texture->SetStatus(ImTextureStatus_Destroyed);
+      }
+    }
+  }
+
+  Picture frames(int count = 2) {
+    Picture last;
+    for (int i = 0; i < count; ++i) {
+      ImGuiIO& io = ImGui::GetIO();
+      io.DeltaTime = 0.05f;
+      io.DisplayFramebufferScale = {scale, scale};
+      ImGui::NewFrame();
+      begin_ui(ui, palette(theme), faces, scale);
+      draw_parts_sheet(ui, sheet);
+      ImGui::Render();
+      if (painting)
+        last = rasterise(ImGui::GetDrawData(), 0xff000000, scale, 1);
+      else
+        take_textures();
+    }
+    return last;
+  }
+  ImVec2 middle(const std::string& id) {
+    const Spots::Spot* spot = ui.spots.find(id);
+    EXPECT_NE(spot, nullptr) << id;
+    if (!spot) return {};
+    return {(spot->min.x + spot->max.x) / 2, (spot->min.y + spot->max.y) / 2};
+  }
+  void point(const std::string& id) {
+    const ImVec2 at = middle(id);
+    ImGui::GetIO().AddMousePosEvent(at.x, at.y);
+    frames();
+  }
+  void click(const std::string& id) {
+    point(id);
+    ImGui::GetIO().AddMouseButtonEvent(0, true);
+    frames();
+    ImGui::GetIO().AddMouseButtonEvent(0, false);
+    frames();
+  }
+  void key(ImGuiKey k) {
+    ImGui::GetIO().AddKeyEvent(k, true);
+    frames();
+    ImGui::GetIO().AddKeyEvent(k, false);
+    frames();
+  }
+  void type(const char* text) {
+    ImGui::GetIO().AddInputCharactersUTF8(text);
+    frames();
+  }
+};
+
+TEST(Widgets, AButtonIsPressedByMouseAndByEnter) {
+  Desk desk;
+  desk.click("share");
+  EXPECT_EQ(desk.sheet.shares, 1);
+  desk.ui.focus_wanted = "share";
+  desk.frames();
+  EXPECT_EQ(desk.ui.ring_id, "share");
+  desk.key(ImGuiKey_Enter);
+  EXPECT_EQ(desk.sheet.shares, 2);
+  desk.key(ImGuiKey_Space);
+  EXPECT_EQ(desk.sheet.shares, 3);
+}
+
+TEST(Widgets, TabReachesEveryControlOnceAndInReadingOrder) {
+  Desk desk;
+  std::vector<std::string> expected;
+  for (const Spots::Spot& spot : desk.ui.spots.list) {
+    const bool pointer_only = spot.id.ends_with("/less") || spot.id.ends_with("/more") || spot.id == "scroll bar";
+    const bool only_told = spot.id.starts_with("ruler/") || spot.id.starts_with("limit/") || spot.id.starts_with("water/") ||
+                           spot.id == "finding/nips" || spot.id == "finding/lane" || spot.id == "note/1" || spot.id == "note/2";
+    if (spot.enabled && !pointer_only && !only_told) expected.push_back(spot.id);
+  }
+  ASSERT_GT(expected.size(), 35u);
+  desk.ui.focus_wanted = expected.front();
+  desk.frames();
+  std::vector<std::string> reached = {desk.ui.ring_id};
+  for (size_t i = 1; i < expected.size(); ++i) {
+    desk.key(ImGuiKey_Tab);
+    reached.push_back(desk.ui.ring_id);
+  }
+  EXPECT_EQ(reached, expected);
+}
+
+TEST(Widgets, WhatIsScrolledOutOfSightComesIntoSightWithTheKeyboard) {
+  Desk desk;
+  ASSERT_NE(desk.ui.spots.find("long/last"), nullptr);
+  EXPECT_FALSE(desk.ui.spots.find("long/last")->visible);
+  desk.ui.focus_wanted = "note/2/action";
+  desk.frames();
+  desk.key(ImGuiKey_Tab);
+  EXPECT_EQ(desk.ui.ring_id, "long/last");
+  desk.frames(4);
+  EXPECT_TRUE(desk.ui.spots.find("long/last")->visible);
+}
+
+TEST(Widgets, AStepperCountsByItsEndsAndByPlusAndMinus) {
+  Desk desk;
+  desk.click("group/more");
+  EXPECT_EQ(desk.sheet.group, 9);
+  desk.click("group/less");
+  EXPECT_EQ(desk.sheet.group, 8);
+  desk.ui.focus_wanted = "group";
+  desk.frames();
+  desk.type("+");
+  desk.type("+");
+  EXPECT_EQ(desk.sheet.group, 10);
+  desk.type("−");
+  desk.type("-");
+  desk.type("-");
+  desk.type("-");
+  desk.type("-");
+  EXPECT_EQ(desk.sheet.group, 6) << "it stops at the least";
+}
+
+TEST(Widgets, KeysTypedElsewhereDoNotStep) {
+  Desk desk;
+  desk.ui.focus_wanted = "share";
+  desk.frames();
+  desk.type("+");
+  EXPECT_EQ(desk.sheet.group, 8);
+  EXPECT_EQ(desk.sheet.change_l, 40);
+}
+
+TEST(Widgets, ANumberStepsByItsStepAndStaysWithinItsEnds) {
+  Desk desk;
+  desk.click("change/more");
+  EXPECT_EQ(desk.sheet.change_l, 45);
+  desk.sheet.change_l = 130;
+  desk.click("change/more");
+  EXPECT_EQ(desk.sheet.change_l, 132);
+  EXPECT_FALSE(desk.ui.spots.find("change/more")->enabled);
+}
+
+TEST(Widgets, ChipsSwitchesAndSegmentsAnswerToTheirOwnSpot) {
+  Desk desk;
+  desk.click("shoals");
+  EXPECT_TRUE(desk.sheet.chip_on);
+  desk.click("crowding");
+  EXPECT_TRUE(desk.sheet.crowding);
+  desk.click("lane");
+  EXPECT_FALSE(desk.sheet.lane);
+  desk.click("shelf/2");
+  EXPECT_EQ(desk.sheet.shelf, 2);
+}
+
+TEST(Widgets, AMenuOpensChoosesAndGivesTheKeyboardBack) {
+  Desk desk;
+  desk.click("light");
+  desk.frames(3);
+  ASSERT_NE(desk.ui.spots.find("light/1"), nullptr);
+  desk.click("light/1");
+  EXPECT_EQ(desk.sheet.light, 1);
+  EXPECT_EQ(desk.ui.spots.find("light/1"), nullptr) << "it closes when chosen";
+  desk.ui.focus_wanted = "light";
+  desk.frames();
+  desk.key(ImGuiKey_Enter);
+  desk.frames(3);
+  ASSERT_NE(desk.ui.spots.find("light/0"), nullptr);
+  desk.key(ImGuiKey_DownArrow);
+  desk.key(ImGuiKey_DownArrow);
+  desk.key(ImGuiKey_Enter);
+  EXPECT_EQ(desk.sheet.light, 2);
+  desk.frames(2);
+  EXPECT_EQ(desk.ui.ring_id, "light");
+}
+
+TEST(Widgets, EscapeClosesAMenuWithoutChoosing) {
+  Desk desk;
+  desk.click("light");
+  desk.frames(3);
+  desk.key(ImGuiKey_Escape);
+  EXPECT_EQ(desk.ui.spots.find("light/1"), nullptr);
+  EXPECT_EQ(desk.sheet.light, 0);
+}
+
+TEST(Widgets, ARowIsLiftedByADragAndEnteredByTheKeyboardOnly) {
+  Desk desk;
+  desk.click("row/cherry");
+  EXPECT_EQ(desk.sheet.lifted, 0);
+  EXPECT_EQ(desk.sheet.entered, 0);
+  const ImVec2 at = desk.middle("row/cherry");
+  ImGuiIO& io = ImGui::GetIO();
+  io.AddMousePosEvent(at.x, at.y);
+  io.AddMouseButtonEvent(0, true);
+  desk.frames();
+  io.AddMousePosEvent(at.x + 3, at.y);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.lifted, 0) << "less than 4 px is no drag";
+  io.AddMousePosEvent(at.x + 30, at.y);
+  desk.frames(4);
+  io.AddMousePosEvent(at.x, at.y);
+  desk.frames();
+  io.AddMouseButtonEvent(0, false);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.lifted, 1) << "told once a drag";
+  EXPECT_EQ(desk.sheet.entered, 0);
+  desk.ui.focus_wanted = "row/cherry";
+  desk.frames();
+  desk.key(ImGuiKey_Enter);
+  EXPECT_EQ(desk.sheet.entered, 1);
+}
+
+TEST(Widgets, ATapOnARowEntersItButTheEndOfADragByFingerDoesNot) {
+  Desk desk;
+  desk.ui.touch = true;
+  desk.click("row/cherry");
+  EXPECT_EQ(desk.sheet.entered, 1);
+  const ImVec2 at = desk.middle("row/cherry");
+  ImGuiIO& io = ImGui::GetIO();
+  io.AddMouseButtonEvent(0, true);
+  desk.frames();
+  io.AddMousePosEvent(at.x + 20, at.y);
+  desk.frames();
+  io.AddMouseButtonEvent(0, false);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.lifted, 1);
+  EXPECT_EQ(desk.sheet.entered, 1);
+}
+
+TEST(Widgets, ARemedyIsPreviewedUnderThePointerAndUnderTheKeyboard) {
+  Desk desk;
+  EXPECT_EQ(desk.sheet.previewed, "");
+  desk.point("finding/nips/remedy/1");
+  EXPECT_EQ(desk.sheet.previewed, "Swap 3");
+  desk.point("share");
+  EXPECT_EQ(desk.sheet.previewed, "");
+  desk.ui.focus_wanted = "finding/nips/remedy/0";
+  desk.frames();
+  EXPECT_EQ(desk.sheet.previewed, "Show calmer barbs");
+  desk.key(ImGuiKey_Enter);
+  EXPECT_EQ(desk.sheet.remedies, 1);
+}
+
+TEST(Widgets, WhyUnfoldsAndPushesWhatFollowsDown) {
+  Desk desk;
+  const float before = desk.ui.spots.find("finding/lane")->min.y;
+  desk.click("finding/nips/why");
+  EXPECT_TRUE(desk.sheet.why_open);
+  EXPECT_GT(desk.ui.spots.find("finding/lane")->min.y, before + 15);
+}
+
+TEST(Widgets, AToastGoesAfterEightSecondsButWaitsWhilePointedAt) {
+  Desk desk;
+  show_toast(desk.ui, desk.sheet.toast, "Removed 6 threadfin rainbowfish", "Undo");
+  desk.frames(2);
+  ASSERT_NE(desk.ui.spots.find("toast"), nullptr);
+  desk.point("toast");
+  desk.frames(200);  // 10 s
+  ASSERT_NE(desk.ui.spots.find("toast"), nullptr);
+  desk.point("share");
+  desk.frames(100);  // 5 s
+  EXPECT_NE(desk.ui.spots.find("toast"), nullptr);
+  desk.frames(70);
+  EXPECT_EQ(desk.ui.spots.find("toast"), nullptr);
+}
+
+TEST(Widgets, AToastsActionIsReachedByMouse) {
+  Desk desk;
+  show_toast(desk.ui, desk.sheet.toast, "Removed 6 threadfin rainbowfish", "Undo");
+  desk.frames(2);
+  desk.click("toast/action");
+  EXPECT_EQ(desk.sheet.undone, 1);
+  EXPECT_EQ(desk.ui.spots.find("toast"), nullptr);
+}
+
+TEST(Widgets, TheGroupRuleFollowsThePointerAndTheKeys) {
+  Desk desk;
+  const Spots::Spot* rule = desk.ui.spots.find("rule");
+  ASSERT_NE(rule, nullptr);
+  ImGuiIO& io = ImGui::GetIO();
+  io.AddMousePosEvent(rule->min.x + 10, rule->min.y + 12);
+  desk.frames();
+  io.AddMouseButtonEvent(0, true);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.rule_size, 1);
+  io.AddMousePosEvent(rule->max.x + 50, rule->min.y + 12);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.rule_size, 14);
+  io.AddMouseButtonEvent(0, false);
+  desk.frames();
+  desk.ui.focus_wanted = "rule";
+  desk.frames();
+  desk.type("-");
+  EXPECT_EQ(desk.sheet.rule_size, 13);
+}
+
+// WCAG 2.2, 2.5.8 Target Size (Minimum): 24 by 24 CSS pixels. The fingers' 44 is our own rule (2.5.5 names the same figure).
+TEST(Widgets, SmallThingsCanBeHitAroundTheirEdge) {
+  Desk desk;
+  const Spots::Spot* cross = desk.ui.spots.find("search/clear");
+  ASSERT_NE(cross, nullptr);
+  ASSERT_LT(cross->max.y - cross->min.y, 20);
+  ImGuiIO& io = ImGui::GetIO();
+  const ImVec2 at = desk.middle("search/clear");
+  io.AddMousePosEvent(at.x + 11, at.y + 11);
+  desk.frames();
+  io.AddMouseButtonEvent(0, true);
+  desk.frames();
+  io.AddMouseButtonEvent(0, false);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.search, "");
+  desk.frames();
+  EXPECT_EQ(desk.ui.ring_id, "search") << "the keyboard goes to the emptied field";
+}
+
+TEST(Widgets, IdsAreUniqueSoThatATestHitsWhatItMeans) {
+  Desk desk;
+  std::set<std::string> seen;
+  for (const Spots::Spot& spot : desk.ui.spots.list) {
+    EXPECT_TRUE(seen.insert(spot.id).second) << spot.id;
+    EXPECT_FALSE(spot.label.empty()) << spot.id;
+  }
+}
+
+TEST(Widgets, ReducedMotionMakesEveryChangeInstant) {
+  Desk desk;
+  desk.ui.reduced_motion = true;
+  desk.frames();
+  EXPECT_EQ(eased(desk.ui, "some value", 1), 1);
+  EXPECT_EQ(eased(desk.ui, "some value", 5), 5);
+}
+
+TEST(Widgets, AChangeEasesThereAndArrives) {
+  Desk desk;
+  desk.frames();
+  eased(desk.ui, "some value", 0);
+  desk.frames(1);
+  EXPECT_LT(eased(desk.ui, "some value", 100), 1) << "it sets out from where it was";
+  desk.frames(1);
+  const float under_way = eased(desk.ui, "some value", 100);
+  EXPECT_GT(under_way, 1);
+  EXPECT_LT(under_way, 100);
+  for (int i = 0; i < 5; ++i) {
+    desk.frames(1);
+    eased(desk.ui, "some value", 100);
+  }
+  EXPECT_EQ(eased(desk.ui, "some value", 100), 100);
+}
+
+TEST(Text, ASizeIsTheEmAsInAStyleSheet) {
+  Desk desk;
+  const Pen pen{nullptr, desk.ui.palette, &desk.faces, 1};
+  // Advance widths in the hmtx table of Inter 3.19 Regular, read with fontTools: H 2084, 0 1760, n 1648, em dash 2816; em 2816.
+  const Type em{Face::regular, 44, 60};
+  EXPECT_NEAR(text_width(pen, em, "H"), 44 * 2084 / 2816.0f, 0.01f);
+  EXPECT_NEAR(text_width(pen, em, "0n"), 44 * (1760 + 1648) / 2816.0f, 0.01f);
+  EXPECT_NEAR(text_width(pen, em, "—"), 44, 0.01f);
+  EXPECT_GT(box_height(pen, type::body), 13 * 1.15f) << "ascender to descender is more than the em";
+  EXPECT_LT(box_height(pen, type::body), 13 * 1.3f);
+}
+
+TEST(Text, WrappedLinesFitAndLoseNothingButSpaces) {
+  Desk desk;
+  const Pen pen{nullptr, desk.ui.palette, &desk.faces, 1};
+  const std::string text = "Part of it is missing, so nothing was opened.\nYour own plan is as you left it: 24 °C, 4 to 12 °dH.";
+  for (const float width : {60.0f, 90.0f, 133.0f, 300.0f}) {
+    std::string joined;
+    for (const std::string_view line : wrapped(pen, type::small, text, width)) {
+      EXPECT_LE(text_width(pen, type::small, line), width + 0.02f) << line;
+      joined += line;
+    }
+    std::string without;
+    for (const char c : text)
+      if (c != ' ' && c != '\n') without += c;
+    std::erase(joined, ' ');
+    EXPECT_EQ(joined, without) << width;
+  }
+  EXPECT_EQ(wrapped(pen, type::small, "Rohanella", 1).size(), 9u) << "narrower than a letter still ends";
+}
+
+TEST(Text, AnElidedTextFitsAndEndsWithAnEllipsis) {
+  Desk desk;
+  const Pen pen{nullptr, desk.ui.palette, &desk.faces, 1};
+  EXPECT_EQ(elided(pen, type::body, "Cherry barb", 500), "Cherry barb");
+  const std::string cut = elided(pen, type::body, "Boeseman's rainbowfish", 80);
+  EXPECT_TRUE(cut.ends_with("…"));
+  EXPECT_LE(text_width(pen, type::body, cut), 80.02f);
+}
+
+TEST(Text, BrokenUtf8IsShownAsAReplacementAndDoesNotRunOverTheEnd) {
+  Desk desk;
+  const Pen pen{nullptr, desk.ui.palette, &desk.faces, 1};
+  EXPECT_GT(text_width(pen, type::body, std::string_view("a\xc3", 2)), text_width(pen, type::body, "a"));
+  EXPECT_GT(text_width(pen, type::body, std::string_view("\xe2\x82", 2)), 0);
+}
+
+TEST(Numbers, AreReadAsAKeeperTypesThem) {
+  EXPECT_EQ(number_from("7,2"), 7.2);
+  EXPECT_EQ(number_from("  24 "), 24);
+  EXPECT_EQ(number_from("−1.5"), -1.5);
+  EXPECT_EQ(number_from("-3"), -3);
+  EXPECT_EQ(number_from(".5"), 0.5);
+  EXPECT_EQ(number_from(""), std::nullopt);
+  EXPECT_EQ(number_from("7 2"), std::nullopt);
+  EXPECT_EQ(number_from("1.2.3"), std::nullopt);
+  EXPECT_EQ(number_from("12 L"), std::nullopt);
+  EXPECT_EQ(number_from("-"), std::nullopt);
+}
+
+TEST(Numbers, AreWrittenWithAMinusSignAndNeverAsMinusNothing) {
+  EXPECT_EQ(number_text(7.25, 1), "7.2");
+  EXPECT_EQ(number_text(-2, 0), "−2");
+  EXPECT_EQ(number_text(-0.04, 1), "0.0");
+  EXPECT_EQ(held(7.26, 0, 14, 1), 7.3);
+  EXPECT_EQ(held(99, 0, 14, 1), 14);
+}
+
+TEST(Sheet, IsDrawnInBothThemesAndAtTwoDeviceScales) {
+  Desk desk(true);
+  for (const Theme theme : {Theme::light, Theme::dark}) {
+    for (const float scale : {1.0f, 2.0f}) {
+      desk.theme = theme;
+      desk.scale = scale;
+      const Picture picture = desk.frames(3);
+      ASSERT_EQ(picture.width, static_cast<int>(1440 * scale));
+      std::set<ImU32> colours;
+      for (int y = 0; y < picture.height; y += 3)
+        for (int x = 0; x < picture.width; x += 3) colours.insert(picture.at(x, y));
+      EXPECT_GT(colours.size(), 60u);
+      EXPECT_EQ(picture.at(2, 2) & 0xffffff, desk.ui.palette->ground & 0xffffff);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace shoalwright

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "advice/shelf_list.h"
+
+#include <algorithm>
+
+#include "catalog/fold.h"
+#include "catalog/search.h"
+#include "stocking/style.h"
+
+namespace shoalwright {
+
+namespace {
+
+// Shares of time in a third of the depth from which on a level of the ladder counts. Common practice, no source.
+constexpr double lives_there = 0.4, visits_the_top = 0.2;
+// Common practice, no source.
+constexpr double small_to_cm = 5;
+
+bool is_small(const Species& species) { return species.size.adult_tl_cm > 0 && species.size.adult_tl_cm <= small_to_cm; }
+
+bool has_company(const Species& species) {
+  switch (species.life.group.kind) {
+    case GroupKind::shoal:
+    case GroupKind::loose:
+    case GroupKind::colony: return true;
+    case GroupKind::solitary:
+    case GroupKind::pair:
+    case GroupKind::harem: return false;
+  }
+  return false;
+}
+
+std::string sort_name(const Species& species) { return folded(display_name(species)); }
+
+}  // namespace
+
+SwimLevels swim_levels(const Species& species) {
+  const std::array<double, 3> share = depth_shares(species);
+  const std::size_t main = static_cast<std::size_t>(std::max_element(share.begin(), share.end()) - share.begin());
+  SwimLevels levels;
+  levels.surface = main == 0 || share[0] >= lives_there;
+  levels.middle = main == 1 || share[1] >= lives_there;
+  levels.floor = main == 2 || share[2] >= lives_there;
+  // Between the two: what is seen at the surface but lives lower, and the other way round.
+  levels.upper = share[0] >= visits_the_top && share[1] >= visits_the_top;
+  return levels;
+}
+
+std::vector<std::string> names_of(const ShelfFilter& filter) {
+  std::vector<std::string> names;
+  if (filter.has_room) names.push_back("Has room");
+  if (filter.small) names.push_back("Small");
+  if (filter.shoals) names.push_back("Shoals");
+  if (filter.shrimp) names.push_back("Shrimp");
+  constexpr std::array<const char*, 4> levels = {"Surface", "Upper", "Middle", "Floor"};
+  for (std::size_t i = 0; i < levels.size(); ++i)
+    if (filter.levels[i]) names.push_back(levels[i]);
+  return names;
+}
+
+bool passes(const ShelfFilter& filter, const Species& species, const ShelfAnswer* answer) {
+  if (filter.has_room && answer && !(answer->room_for.value_or(0) > 0)) return false;
+  if (filter.small && !is_small(species)) return false;
+  if (filter.shoals && !has_company(species)) return false;
+  if (filter.shrimp && species.kind != "shrimp" && species.kind != "snail") return false;
+  const std::array<bool, 4>& wanted = filter.levels;
+  if (!wanted[0] && !wanted[1] && !wanted[2] && !wanted[3]) return true;
+  const SwimLevels levels = swim_levels(species);
+  return (wanted[0] && levels.surface) || (wanted[1] && levels.upper) || (wanted[2] && levels.middle) ||
+         (wanted[3] && levels.floor);
+}
+
+void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order) {
+  const auto by_name = [](const ShelfRow& a, const ShelfRow& b) { return sort_name(*a.species) < sort_name(*b.species); };
+  switch (order) {
+    case ShelfOrder::closest_first:
+      std::stable_sort(rows.begin(), rows.end(), [](const ShelfRow& a, const ShelfRow& b) {
+        if (!a.answer || !b.answer) return a.answer && !b.answer;
+        return a.answer->closeness > b.answer->closeness;
+      });
+      return;
+    case ShelfOrder::name: std::stable_sort(rows.begin(), rows.end(), by_name); return;
+    case ShelfOrder::size:
+      std::stable_sort(rows.begin(), rows.end(), [&](const ShelfRow& a, const ShelfRow& b) {
+        const double a_cm = a.species->size.adult_tl_cm, b_cm = b.species->size.adult_tl_cm;
+        return a_cm != b_cm ? a_cm < b_cm : by_name(a, b);
+      });
+      return;
+  }
+}
+
+std::vector<const Species*> shelf_kinds(const Plan& plan, const Catalog& catalog) {
+  std::vector<const Species*> kinds;
+  for (const Species& own : plan.own_species) kinds.push_back(&own);
+  for (const Species& one : catalog.species) {
+    const bool overridden =
+        std::any_of(plan.own_species.begin(), plan.own_species.end(), [&](const Species& own) { return own.id == one.id; });
+    if (!overridden) kinds.push_back(&one);
+  }
+  return kinds;
+}
+
+std::vector<const Species*> find_on_shelf(const Plan& plan, const Catalog& catalog, std::string_view query) {
+  std::vector<const Species*> kinds = shelf_kinds(plan, catalog);
+  if (folded(query).empty()) return kinds;
+  Catalog shelf;
+  for (const Species* kind : kinds) shelf.species.push_back(*kind);
+  std::vector<const Species*> found;
+  for (const SearchHit& hit : search(shelf, query)) {
+    const std::size_t place = static_cast<std::size_t>(hit.species - shelf.species.data());
+    found.push_back(kinds[place]);
+  }
+  return found;
+}
+
+std::string closest_search(const Plan& plan, const Catalog& catalog, std::string_view query) {
+  constexpr std::size_t least_letters = 3;
+  const std::string whole = folded(query);
+  for (std::size_t length = whole.size(); length-- > least_letters;) {
+    std::string shorter = whole.substr(0, length);
+    if (shorter.back() == ' ') continue;
+    if (!find_on_shelf(plan, catalog, shorter).empty()) return shorter;
+  }
+  return "";
+}
+
+}  // namespace shoalwright

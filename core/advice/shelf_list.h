@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "advice/shelf.h"
+#include "catalog/catalog.h"
+
+namespace shoalwright {
+
+/// Where a kind swims, from its shares of depth: four levels, of which at least one is true.
+struct SwimLevels {
+  bool surface = false, upper = false, middle = false, floor = false;
+  bool operator==(const SwimLevels&) const = default;
+};
+SwimLevels swim_levels(const Species& species);
+
+/// Which kinds are shown. Chips add up; of the levels any that is on will do, none on means all.
+struct ShelfFilter {
+  bool has_room = false;         ///< at least one more fits
+  bool small = false;            ///< grows to 5 cm or less
+  bool shoals = false;           ///< lives in a shoal, loose company or a colony
+  bool shrimp = false;           ///< shrimps and snails
+  std::array<bool, 4> levels{};  ///< surface, upper, middle, floor
+  bool operator==(const ShelfFilter&) const = default;
+};
+
+/// Names of all filters that are on, as the shelf calls them, in the order shown.
+std::vector<std::string> names_of(const ShelfFilter& filter);
+
+/// Whether a kind passes. `answer` null: not worked out yet, which passes `has_room` too, so that nothing is hidden on a guess.
+bool passes(const ShelfFilter& filter, const Species& species, const ShelfAnswer* answer);
+
+enum class ShelfOrder { closest_first, name, size };
+
+/// One row of the shelf: a kind and what is said of it (null while that is being worked out).
+struct ShelfRow {
+  const Species* species = nullptr;
+  const ShelfAnswer* answer = nullptr;
+};
+
+/// Rows put in order: closest fit first (rows without an answer last, as they came), by display name, or by adult size and name.
+void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order);
+
+/// All kinds that the shelf has: the keeper's own (which win over the catalogue's of the same id), then the catalogue's by code.
+std::vector<const Species*> shelf_kinds(const Plan& plan, const Catalog& catalog);
+
+/// Those of them that the query finds (catalog/search.h), best first; all for an empty query.
+std::vector<const Species*> find_on_shelf(const Plan& plan, const Catalog& catalog, std::string_view query);
+
+/// What to search for instead of a query that finds nothing: its longest beginning, of three letters at least, that finds
+/// something. Empty when there is none.
+std::string closest_search(const Plan& plan, const Catalog& catalog, std::string_view query);
+
+}  // namespace shoalwright

@@ -80,8 +80,12 @@ bool load_faces(ImFontAtlas& atlas, const std::string_view (&bytes)[4], Faces& f
     config.FontDataOwnedByAtlas = false;
     config.OversampleH = steps_across;
     config.OversampleV = 1;
+    // Below zero means that sizes are counted by the em, as in a style sheet, not from ascender to descender. Dear ImGui then
+    // scales the limits of an advance by a factor below zero as well, so "no limit" has to be below zero too.
+    config.SizePixels = -16;
+    config.GlyphMaxAdvanceX = -FLT_MAX;
     loaded.font[i] =
-        atlas.AddFontFromMemoryTTF(const_cast<char*>(bytes[i].data()), static_cast<int>(bytes[i].size()), 16, &config);
+        atlas.AddFontFromMemoryTTF(const_cast<char*>(bytes[i].data()), static_cast<int>(bytes[i].size()), 0, &config);
     if (!loaded.font[i]) return false;
   }
   faces = loaded;

@@ -223,9 +223,18 @@ bool write_png(const Picture& picture, const std::string& path) {
     const auto* from = picture.rgba.data() + static_cast<size_t>(y) * stride;
     rows.insert(rows.end(), from, from + stride);
   }
-  uLongf packed_size = compressBound(static_cast<uLong>(rows.size()));
-  std::vector<std::uint8_t> packed(packed_size);
-  if (compress2(packed.data(), &packed_size, rows.data(), static_cast<uLong>(rows.size()), 6) != Z_OK) return false;
+  // Straight from deflate: the build holds only those parts of zlib that links need.
+  z_stream stream{};
+  if (deflateInit(&stream, 6) != Z_OK) return false;
+  std::vector<std::uint8_t> packed(deflateBound(&stream, static_cast<uLong>(rows.size())));
+  stream.next_in = rows.data();
+  stream.avail_in = static_cast<uInt>(rows.size());
+  stream.next_out = packed.data();
+  stream.avail_out = static_cast<uInt>(packed.size());
+  const bool done = deflate(&stream, Z_FINISH) == Z_STREAM_END;
+  const size_t packed_size = stream.total_out;
+  deflateEnd(&stream);
+  if (!done) return false;
   packed.resize(packed_size);
 
   std::vector<std::uint8_t> file{137, 80, 78, 71, 13, 10, 26, 10};

@@ -10,7 +10,7 @@ namespace shoalwright {
 namespace {
 
 Type type_of(const ButtonLook& look) { return medium(look.small ? type::small : type::body); }
-float padding_of(const ButtonLook& look) { return look.small ? 9 : 12; }
+float padding_of(const ButtonLook& look) { return look.small ? 10 : 13; }
 float icon_size(const ButtonLook& look) { return look.small ? 14 : 16; }
 constexpr float gap = 6;
 

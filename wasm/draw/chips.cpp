@@ -25,7 +25,7 @@ void draw_ground(Ui& ui, const Pen& pen, std::string_view id, const Box& box, bo
 }  // namespace
 
 float chip_width(const Ui& ui, std::string_view words, const ChipLook& look) {
-  return (look.tight ? 14.0f : 18.0f) + words_width(ui, words) + (look.mark ? 14 + gap : 0) + (look.chevron ? 12 + gap : 0);
+  return (look.tight ? 16.0f : 20.0f) + words_width(ui, words) + (look.mark ? 14 + gap : 0) + (look.chevron ? 12 + gap : 0);
 }
 
 bool chip(Ui& ui, std::string_view id, ImVec2 at, std::string_view words, bool on, const ChipLook& look) {
@@ -35,7 +35,7 @@ bool chip(Ui& ui, std::string_view id, ImVec2 at, std::string_view words, bool o
   const Pen pen = pen_of(ui);
   draw_ground(ui, pen, id, box, on, of.hovered);
   const ImU32 ink = on ? ui.palette->ink : ui.palette->ink2;
-  float x = snapped(pen, box.x + (look.tight ? 7.0f : 9.0f));
+  float x = snapped(pen, box.x + (look.tight ? 8.0f : 10.0f));
   if (look.mark) {
     draw_fit(pen, *look.mark, {x, box.y + 6});
     x += 14 + gap;
@@ -47,7 +47,7 @@ bool chip(Ui& ui, std::string_view id, ImVec2 at, std::string_view words, bool o
   return of.pressed;
 }
 
-float switch_width(const Ui& ui, std::string_view words) { return 18 + switch_w + gap + words_width(ui, words); }
+float switch_width(const Ui& ui, std::string_view words) { return 20 + switch_w + gap + words_width(ui, words); }
 
 bool switch_chip(Ui& ui, std::string_view id, ImVec2 at, std::string_view words, bool on) {
   const Box box{at.x, at.y, switch_width(ui, words), height};
@@ -57,7 +57,7 @@ bool switch_chip(Ui& ui, std::string_view id, ImVec2 at, std::string_view words,
   const Palette& p = *ui.palette;
   draw_ground(ui, pen, id, box, on, of.hovered);
   const float slid = eased(ui, std::string(id) + "/knob", on ? 1.0f : 0.0f, 90);
-  const Box track{snapped(pen, box.x + 9), snapped(pen, box.y + 6), switch_w, 14};
+  const Box track{snapped(pen, box.x + 10), snapped(pen, box.y + 6), switch_w, 14};
   draw_panel(pen, track, on ? p.act : 0, on ? p.act : p.edge, 7, 0, 1.4f);
   pen.dl->AddCircleFilled({track.x + 7 + 10 * slid, track.y + 7}, 4, on ? p.onAct : p.edge);
   draw_text(pen, medium(type::small), {track.right() + gap, box.y + 5}, on ? p.ink : p.ink2, words);
@@ -67,7 +67,7 @@ bool switch_chip(Ui& ui, std::string_view id, ImVec2 at, std::string_view words,
 
 float segments_width(const Ui& ui, std::span<const std::string_view> words) {
   float w = 1;
-  for (const std::string_view& word : words) w += 17 + words_width(ui, word);
+  for (const std::string_view& word : words) w += 19 + words_width(ui, word);
   return w;
 }
 
@@ -83,7 +83,7 @@ int segments(Ui& ui, std::string_view id, ImVec2 at, std::span<const std::string
   for (size_t i = 0; i < count; ++i) {
     // Neighbours share a border, so each box reaches one pixel into the next.
     const float right = width > 0 ? at.x + (width - 1) * static_cast<float>(i + 1) / static_cast<float>(count)
-                                  : x + 17 + words_width(ui, words[i]);
+                                  : x + 19 + words_width(ui, words[i]);
     const Box box{snapped(pen, x), at.y, snapped(pen, right) + 1 - snapped(pen, x), height};
     boxes.push_back(box);
     Box hit = box;

@@ -24,7 +24,7 @@ ButtonLook look_of(size_t i) { return {.kind = i == 0 ? ButtonKind::remedy : But
 
 Flow flow_at(float x, float y, float width, const FindingCard& card) {
   // A quiet button that comes first stands with its words, not its air, at the edge of the text.
-  const float shift = card.remedies.empty() ? -9.0f : 0.0f;
+  const float shift = card.remedies.empty() ? -10.0f : 0.0f;
   return {.x = x + shift, .y = y, .width = width - shift};
 }
 
@@ -45,7 +45,7 @@ Parts measure(const Ui& ui, float width, const FindingCard& card) {
   return m;
 }
 
-float height_of(const Parts& m) { return 8 + 18 + m.heading_h + 1 + m.sentences_h + 5 + m.buttons_h + m.why_h + 8; }
+float height_of(const Parts& m) { return 9 + 18 + m.heading_h + 1 + m.sentences_h + 5 + m.buttons_h + m.why_h + 8; }
 
 }  // namespace
 
@@ -57,7 +57,7 @@ float finding(Ui& ui, std::string_view id, ImVec2 at, float width, const Finding
   const Parts m = measure(ui, width, card);
   const std::string name(id);
   const float x = at.x + indent, room = width - indent;
-  float y = at.y + 8;
+  float y = at.y + 9;
   draw_rule(pen, at.x, at.y, at.x + width, p.line);
   draw_grade(pen, card.severity, {at.x + 7, y + 9});
   const ImU32 head_ink = card.known ? p.ink3 : p.ink;

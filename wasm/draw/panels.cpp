@@ -64,7 +64,7 @@ ListRowAnswer list_row(Ui& ui, std::string_view id, const Box& box, std::string_
   const float over = eased(ui, id, row.chosen || (of.hovered && !row.lifted) ? 1.0f : 0.0f, 90);
   if (row.lifted) {
     draw_panel(pen, box, p.sunk, 0, 0);
-    dashed_rect(pen.dl, {box.x + 4.5f, box.y + 4.5f}, {box.right() - 4.5f, box.bottom() - 4.5f}, dash_aim(), p.edge, 1.2f);
+    dashed_rect(pen.dl, {box.x + 3.5f, box.y + 3.5f}, {box.right() - 3.5f, box.bottom() - 3.5f}, dash_aim(), p.edge, 1);
   } else if (over > 0) {
     draw_panel(pen, box, scale_alpha(p.actSoft, over), 0, 0);
   }

@@ -91,6 +91,8 @@ export async function open_drafts(link) {
     link: foreign ? link : '',
     keep: (text, link, address) => storage.setItem(PREFIX + id, JSON.stringify({ at: Date.now(), link, address, text })),
     leave: () => {
+      const mine = read(storage, id);
+      if (mine && all(storage).some(other => other.id !== id && other.text === mine.text)) storage.removeItem(PREFIX + id);
       turn_to(new_id());
       claim(id);
     },

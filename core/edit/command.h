@@ -2,9 +2,11 @@
 // Every edit of a plan that has a name of its own, as plain data. Edits found by the rules come as patches (share/patch.h).
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "catalog/catalog.h"
 #include "plan/plan.h"
@@ -33,6 +35,26 @@ struct SetSexes {
   std::string species;
   std::optional<int> males, females;
 };
+/// The week in which a species arrives; empty: not said.
+struct SetArrival {
+  std::string species;
+  std::optional<int> week;
+};
+struct SetGroupNote {
+  std::string species, note;
+};
+/// A piece at the end of the list.
+struct PutPiece {
+  Piece piece;
+};
+/// A piece moved, turned, resized or exchanged; nothing happens where there is no such piece.
+struct ChangePiece {
+  std::size_t index = 0;
+  Piece piece;
+};
+struct TakePiece {
+  std::size_t index = 0;
+};
 struct SetTank {
   Tank tank;
 };
@@ -51,6 +73,12 @@ struct SetAim {
 };
 struct SetLimits {
   Limits limits;
+};
+struct SetGear {
+  std::optional<Gear> gear;
+};
+struct SetRunning {
+  std::optional<double> weeks;
 };
 struct SetUpkeep {
   std::optional<Upkeep> upkeep;
@@ -80,11 +108,12 @@ struct SetSeen {
   bool known = true;
 };
 
-using Command = std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetTank, SetSubstrate, SetLid, SetSource, SetAim,
-                             SetLimits, SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
+using Command = std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetArrival, SetGroupNote, PutPiece, ChangePiece,
+                             TakePiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetLimits, SetGear, SetRunning,
+                             SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
 
-/// The plan after the edit. What the edit sets is no longer `assumed`. Values are not checked here: check_plan (plan/check.h) says
-/// whether the result is a plan.
+/// The plan after the edit. What the edit sets is no longer `assumed`. Values are not checked here: check_plan (plan/check.h)
+/// says whether the result is a plan.
 Plan apply(Plan plan, const Command& command, const Catalog& catalog);
 
 /// "Add 8 cherry barbs", "2 more corydoras", "Take out 6 threadfin rainbowfish". `before` is the plan that it is applied to.

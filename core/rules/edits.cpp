@@ -2,7 +2,9 @@
 #include "rules/edits.h"
 
 #include <algorithm>
+#include <string_view>
 
+#include "plan/check.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -15,39 +17,103 @@ std::string stock_pointer(int line, const char* key = nullptr) {
   return pointer;
 }
 
-// Taking a line out moves the lines after it, and with them what is pinned or assumed there: then the line stays with count 0.
-bool lines_are_pointed_at(const Plan& plan) {
-  const auto in_stock = [](const std::string& pointer) { return pointer.compare(0, 7, "/stock/") == 0; };
-  return std::any_of(plan.fixed.begin(), plan.fixed.end(), in_stock) || std::any_of(plan.assumed.begin(), plan.assumed.end(), in_stock);
+std::string json_text(const std::string& text) {
+  std::string json = "\"";
+  for (const char c : text) {
+    if (c == '"' || c == '\\') json += '\\';
+    json += c;
+  }
+  return json + "\"";
+}
+
+// A pointer into the stock after some lines were taken out: the lines after them move up. Empty where the line itself is gone.
+std::string moved_up(const std::string& pointer, const std::vector<int>& removed) {
+  constexpr std::string_view stock = "/stock/";
+  if (pointer.compare(0, stock.size(), stock) != 0) return pointer;
+  const std::size_t end = std::min(pointer.find('/', stock.size()), pointer.size());
+  if (end == stock.size()) return pointer;
+  int line = 0;
+  for (std::size_t i = stock.size(); i < end; ++i) {
+    if (pointer[i] < '0' || pointer[i] > '9' || line > most_groups) return pointer;  // points at no line
+    line = 10 * line + (pointer[i] - '0');
+  }
+  if (std::find(removed.begin(), removed.end(), line) != removed.end()) return "";
+  const auto before = std::count_if(removed.begin(), removed.end(), [&](int other) { return other < line; });
+  return stock_pointer(line - static_cast<int>(before)) + pointer.substr(end);
+}
+
+// What is pinned or assumed stays so when lines go.
+void move_pointers(const char* list, const std::vector<std::string>& pointers, const std::vector<int>& removed,
+                   std::vector<PatchStep>& steps) {
+  std::string json = "[";
+  bool changed = false;
+  for (const std::string& pointer : pointers) {
+    const std::string moved = moved_up(pointer, removed);
+    changed = changed || moved != pointer;
+    if (moved.empty() && !pointer.empty()) continue;
+    json += (json.size() > 1 ? "," : "") + json_text(moved);
+  }
+  if (changed) steps.push_back({"replace", list, json + "]"});
+}
+
+// Whether anything inside a line is pinned.
+bool line_is_pinned(const Plan& plan, int line) {
+  const std::string pointer = stock_pointer(line), inside = pointer + "/";
+  return is_fixed(plan, pointer) || std::any_of(plan.fixed.begin(), plan.fixed.end(), [&](const std::string& fixed) {
+           return fixed.compare(0, inside.size(), inside) == 0;
+         });
 }
 
 void set_line(const Plan& plan, int line, int count, std::vector<PatchStep>& steps) {
   const Group& group = plan.stock[static_cast<std::size_t>(line)];
   steps.push_back({"replace", stock_pointer(line, "count"), std::to_string(count)});
   if (group.have > count) steps.push_back({"replace", stock_pointer(line, "have"), std::to_string(count)});
-  const int sexed = group.males.value_or(0) + group.females.value_or(0);
-  if (sexed == 0 || sexed == count) return;
-  if (group.males) steps.push_back({"remove", stock_pointer(line, "males"), ""});
-  if (group.females) steps.push_back({"remove", stock_pointer(line, "females"), ""});
+  if (group.males.value_or(0) + group.females.value_or(0) <= count) return;
+  if (group.males) steps.push_back({"replace", stock_pointer(line, "males"), "null"});
+  if (group.females) steps.push_back({"replace", stock_pointer(line, "females"), "null"});
 }
 
 }  // namespace
 
 std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) {
-  std::vector<PatchStep> steps;
-  int change = count - kept.count;
-  const bool may_remove = !lines_are_pointed_at(plan);
-  for (auto line = kept.lines.rbegin(); line != kept.lines.rend() && change != 0; ++line) {
+  struct Line {
+    int index, before, now, have;
+  };
+  std::vector<Line> lines;  // that may be changed, last first
+  for (auto line = kept.lines.rbegin(); line != kept.lines.rend(); ++line) {
     const Group& group = plan.stock[static_cast<std::size_t>(*line)];
-    if (is_fixed(plan, stock_pointer(*line, "count")) || is_fixed(plan, stock_pointer(*line, "have"))) continue;
-    const int now = std::max(group.count + change, 0);
-    change -= now - group.count;
-    if (now == 0 && may_remove && !is_fixed(plan, stock_pointer(*line)))
-      steps.push_back({"remove", stock_pointer(*line), ""});
-    else
-      set_line(plan, *line, now, steps);
+    if (!line_is_pinned(plan, *line)) lines.push_back({*line, group.count, group.count, group.have});
   }
-  if (change != 0) steps.clear();
+  int change = count - kept.count;
+  if (lines.empty()) return {};
+  if (change > 0) {
+    lines.front().now += change;
+    change = 0;
+  }
+  // What is only wished for goes before what swims already.
+  for (const bool re_home : {false, true})
+    for (Line& line : lines) {
+      const int take = std::min(-change, line.now - (re_home ? 0 : std::min(line.have, line.now)));
+      line.now -= take;
+      change += take;
+    }
+  if (change != 0) return {};
+
+  std::vector<PatchStep> steps;
+  std::vector<int> removed;
+  for (const Line& line : lines) {
+    if (line.now == line.before) continue;
+    if (line.now > 0) {
+      set_line(plan, line.index, line.now, steps);
+      continue;
+    }
+    steps.push_back({"remove", stock_pointer(line.index), ""});
+    removed.push_back(line.index);
+  }
+  if (!removed.empty()) {
+    move_pointers("/fixed", plan.fixed, removed, steps);
+    move_pointers("/assumed", plan.assumed, removed, steps);
+  }
   return steps;
 }
 

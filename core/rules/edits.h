@@ -11,8 +11,9 @@ namespace shoalwright {
 // Remedies as JSON Patches of the canonical plan. All of them leave alone what Plan::fixed pins, and come back empty where that leaves
 // nothing to do.
 
-/// Gives a group this many animals in all (0 or more). Lines are filled and emptied from the last one on; `have` follows where fewer
-/// are left than swim already, and sexes that no longer add up are left out. At 0 the line goes.
+/// Gives a group this many animals in all (0 or more). Lines are filled and emptied from the last one on, wished for before swimming;
+/// `have` follows where fewer are left, and sexes that no longer add up become unknown. A line without animals goes, and the pointers
+/// of Plan::fixed and Plan::assumed move with the lines after it.
 std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count);
 
 /// Whether set_count() can change the group to that count.

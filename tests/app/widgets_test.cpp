@@ -9,6 +9,7 @@
 #include "app/parts_sheet.h"
 #include "draw/fields.h"
 #include "imgui_internal.h"
+#include "platform/headless.h"
 #include "support/raster.h"
 
 namespace shoalwright {
@@ -22,7 +23,7 @@ std::string font(const char* face) {
   return bytes.str();
 }
 
-/// The sheet of parts with a mouse and a keyboard, one context a test.
+/// The sheet of parts on a platform without a screen, one a test.
 struct Desk {
   std::string bytes[4] = {font("Regular"), font("Medium"), font("SemiBold"), font("Italic")};
   Faces faces;
@@ -33,54 +34,40 @@ struct Desk {
   bool painting = false;  ///< frames are made into pictures, which takes its time
 
   explicit Desk(bool paints = false) : painting(paints) {
-    ImGui::CreateContext();
-    ImGuiIO& io = ImGui::GetIO();
-    io.IniFilename = nullptr;
-    io.BackendFlags |= ImGuiBackendFlags_RendererHasTextures;
-    io.DisplaySize = {1440, 900};
+    platform::headless::begin({.surface = {1440, 900, 1}});
     set_imgui_style();
     const std::string_view views[4] = {bytes[0], bytes[1], bytes[2], bytes[3]};
-    EXPECT_TRUE(load_faces(*io.Fonts, views, faces)) << "fonts-inter is not installed";
-    frames(3);
-  }
-  ~Desk() { ImGui::DestroyContext(); }
-
-  /// What a backend would do with the textures that Dear ImGui asks for, without looking at them.
-  static void take_textures() {
-    for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
-      if (texture->Status == ImTextureStatus_WantCreate || texture->Status == ImTextureStatus_WantUpdates) {
-        texture->SetTexID(1);
-        texture->SetStatus(ImTextureStatus_OK);
-      }
-      if (texture->Status == ImTextureStatus_WantDestroy) {
-        texture->SetTexID(ImTextureID_Invalid);
-        texture->SetStatus(ImTextureStatus_Destroyed);
-      }
-    }
-  }
-
-  Picture frames(int count = 2) {
-    Picture last;
-    for (int i = 0; i < count; ++i) {
-      ImGuiIO& io = ImGui::GetIO();
-      io.DeltaTime = 0.05f;
-      io.DisplayFramebufferScale = {scale, scale};
-      ImGui::NewFrame();
+    EXPECT_TRUE(load_faces(*ImGui::GetIO().Fonts, views, faces)) << "fonts-inter is not installed";
+    platform::Listener listener;
+    listener.start = [] {};
+    listener.frame = [this] {
       begin_ui(ui, palette(theme), faces, scale);
       draw_parts_sheet(ui, sheet);
-      ImGui::Render();
+    };
+    platform::run(listener);
+    frames(3);
+  }
+  Desk(const Desk&) = delete;
+  Desk& operator=(const Desk&) = delete;
+
+  Picture frames(int count = 4) {
+    Picture last;
+    platform::headless::world().surface.pixel_ratio = scale;
+    for (int i = 0; i < count; ++i) {
       if (painting)
-        last = rasterise(ImGui::GetDrawData(), 0xff000000, scale, 1);
+        platform::headless::frame([&](ImDrawData* data) { last = rasterise(data, 0xff000000, scale, 1); });
       else
-        take_textures();
+        platform::headless::frame();
     }
     return last;
   }
+  void seconds(double s) { frames(static_cast<int>(std::ceil(s * 60))); }
+  const Spots::Spot* spot(const std::string& id) const { return ui.spots.find(id); }
   ImVec2 middle(const std::string& id) {
-    const Spots::Spot* spot = ui.spots.find(id);
-    EXPECT_NE(spot, nullptr) << id;
-    if (!spot) return {};
-    return {(spot->min.x + spot->max.x) / 2, (spot->min.y + spot->max.y) / 2};
+    const Spots::Spot* at = spot(id);
+    EXPECT_NE(at, nullptr) << id;
+    if (!at) return {};
+    return {(at->min.x + at->max.x) / 2, (at->min.y + at->max.y) / 2};
   }
   void point(const std::string& id) {
     const ImVec2 at = middle(id);
@@ -94,10 +81,19 @@ struct Desk {
     ImGui::GetIO().AddMouseButtonEvent(0, false);
     frames();
   }
-  void key(ImGuiKey k) {
-    ImGui::GetIO().AddKeyEvent(k, true);
+  void stand_on(const std::string& id) {
+    ui.focus_wanted = id;
     frames();
-    ImGui::GetIO().AddKeyEvent(k, false);
+    EXPECT_EQ(ui.ring_id, id);
+  }
+  void key(ImGuiKeyChord chord) {
+    ImGuiIO& io = ImGui::GetIO();
+    const ImGuiKey k = static_cast<ImGuiKey>(chord & ~ImGuiMod_Mask_);
+    if (chord & ImGuiMod_Shift) io.AddKeyEvent(ImGuiMod_Shift, true);
+    io.AddKeyEvent(k, true);
+    frames();
+    io.AddKeyEvent(k, false);
+    if (chord & ImGuiMod_Shift) io.AddKeyEvent(ImGuiMod_Shift, false);
     frames();
   }
   void type(const char* text) {
@@ -106,13 +102,23 @@ struct Desk {
   }
 };
 
+/// Ids that Tab is to reach, in the order of the sheet.
+std::vector<std::string> reached_by_tab(const Desk& desk) {
+  std::vector<std::string> ids;
+  for (const Spots::Spot& spot : desk.ui.spots.list) {
+    const bool pointer_only = spot.id.ends_with("/less") || spot.id.ends_with("/more") || spot.id == "scroll bar";
+    const bool only_told = spot.id.starts_with("ruler/") || spot.id.starts_with("limit/") || spot.id.starts_with("water/") ||
+                           spot.id == "finding/nips" || spot.id == "finding/lane" || spot.id == "note/1" || spot.id == "note/2";
+    if (spot.enabled && !pointer_only && !only_told) ids.push_back(spot.id);
+  }
+  return ids;
+}
+
 TEST(Widgets, AButtonIsPressedByMouseAndByEnter) {
   Desk desk;
   desk.click("share");
   EXPECT_EQ(desk.sheet.shares, 1);
-  desk.ui.focus_wanted = "share";
-  desk.frames();
-  EXPECT_EQ(desk.ui.ring_id, "share");
+  desk.stand_on("share");
   desk.key(ImGuiKey_Enter);
   EXPECT_EQ(desk.sheet.shares, 2);
   desk.key(ImGuiKey_Space);
@@ -121,30 +127,29 @@ TEST(Widgets, AButtonIsPressedByMouseAndByEnter) {
 
 TEST(Widgets, TabReachesEveryControlOnceAndInReadingOrder) {
   Desk desk;
-  std::vector<std::string> expected;
-  for (const Spots::Spot& spot : desk.ui.spots.list) {
-    const bool pointer_only = spot.id.ends_with("/less") || spot.id.ends_with("/more") || spot.id == "scroll bar";
-    const bool only_told = spot.id.starts_with("ruler/") || spot.id.starts_with("limit/") || spot.id.starts_with("water/") ||
-                           spot.id == "finding/nips" || spot.id == "finding/lane" || spot.id == "note/1" || spot.id == "note/2";
-    if (spot.enabled && !pointer_only && !only_told) expected.push_back(spot.id);
-  }
+  const std::vector<std::string> expected = reached_by_tab(desk);
   ASSERT_GT(expected.size(), 35u);
-  desk.ui.focus_wanted = expected.front();
-  desk.frames();
+  desk.stand_on(expected.front());
   std::vector<std::string> reached = {desk.ui.ring_id};
   for (size_t i = 1; i < expected.size(); ++i) {
     desk.key(ImGuiKey_Tab);
     reached.push_back(desk.ui.ring_id);
   }
   EXPECT_EQ(reached, expected);
+  for (size_t i = 1; i < 6; ++i) desk.key(ImGuiMod_Shift | ImGuiKey_Tab);
+  EXPECT_EQ(desk.ui.ring_id, expected[expected.size() - 6]) << "and back with Shift";
+}
+
+TEST(Widgets, ThePageIsToldOfAsManyStopsAsTabReaches) {
+  Desk desk;
+  EXPECT_EQ(platform::headless::record().tab_stops, static_cast<int>(reached_by_tab(desk).size()));
 }
 
 TEST(Widgets, WhatIsScrolledOutOfSightComesIntoSightWithTheKeyboard) {
   Desk desk;
   ASSERT_NE(desk.ui.spots.find("long/last"), nullptr);
   EXPECT_FALSE(desk.ui.spots.find("long/last")->visible);
-  desk.ui.focus_wanted = "note/2/action";
-  desk.frames();
+  desk.stand_on("note/2/action");
   desk.key(ImGuiKey_Tab);
   EXPECT_EQ(desk.ui.ring_id, "long/last");
   desk.frames(4);
@@ -157,8 +162,7 @@ TEST(Widgets, AStepperCountsByItsEndsAndByPlusAndMinus) {
   EXPECT_EQ(desk.sheet.group, 9);
   desk.click("group/less");
   EXPECT_EQ(desk.sheet.group, 8);
-  desk.ui.focus_wanted = "group";
-  desk.frames();
+  desk.stand_on("group");
   desk.type("+");
   desk.type("+");
   EXPECT_EQ(desk.sheet.group, 10);
@@ -172,8 +176,7 @@ TEST(Widgets, AStepperCountsByItsEndsAndByPlusAndMinus) {
 
 TEST(Widgets, KeysTypedElsewhereDoNotStep) {
   Desk desk;
-  desk.ui.focus_wanted = "share";
-  desk.frames();
+  desk.stand_on("share");
   desk.type("+");
   EXPECT_EQ(desk.sheet.group, 8);
   EXPECT_EQ(desk.sheet.change_l, 40);
@@ -209,8 +212,7 @@ TEST(Widgets, AMenuOpensChoosesAndGivesTheKeyboardBack) {
   desk.click("light/1");
   EXPECT_EQ(desk.sheet.light, 1);
   EXPECT_EQ(desk.ui.spots.find("light/1"), nullptr) << "it closes when chosen";
-  desk.ui.focus_wanted = "light";
-  desk.frames();
+  desk.stand_on("light");
   desk.key(ImGuiKey_Enter);
   desk.frames(3);
   ASSERT_NE(desk.ui.spots.find("light/0"), nullptr);
@@ -252,8 +254,7 @@ TEST(Widgets, ARowIsLiftedByADragAndEnteredByTheKeyboardOnly) {
   desk.frames();
   EXPECT_EQ(desk.sheet.lifted, 1) << "told once a drag";
   EXPECT_EQ(desk.sheet.entered, 0);
-  desk.ui.focus_wanted = "row/cherry";
-  desk.frames();
+  desk.stand_on("row/cherry");
   desk.key(ImGuiKey_Enter);
   EXPECT_EQ(desk.sheet.entered, 1);
 }
@@ -282,8 +283,7 @@ TEST(Widgets, ARemedyIsPreviewedUnderThePointerAndUnderTheKeyboard) {
   EXPECT_EQ(desk.sheet.previewed, "Swap 3");
   desk.point("share");
   EXPECT_EQ(desk.sheet.previewed, "");
-  desk.ui.focus_wanted = "finding/nips/remedy/0";
-  desk.frames();
+  desk.stand_on("finding/nips/remedy/0");
   EXPECT_EQ(desk.sheet.previewed, "Show calmer barbs");
   desk.key(ImGuiKey_Enter);
   EXPECT_EQ(desk.sheet.remedies, 1);
@@ -303,12 +303,12 @@ TEST(Widgets, AToastGoesAfterEightSecondsButWaitsWhilePointedAt) {
   desk.frames(2);
   ASSERT_NE(desk.ui.spots.find("toast"), nullptr);
   desk.point("toast");
-  desk.frames(200);  // 10 s
+  desk.seconds(10);
   ASSERT_NE(desk.ui.spots.find("toast"), nullptr);
   desk.point("share");
-  desk.frames(100);  // 5 s
+  desk.seconds(5);
   EXPECT_NE(desk.ui.spots.find("toast"), nullptr);
-  desk.frames(70);
+  desk.seconds(3.5);
   EXPECT_EQ(desk.ui.spots.find("toast"), nullptr);
 }
 
@@ -336,8 +336,7 @@ TEST(Widgets, TheGroupRuleFollowsThePointerAndTheKeys) {
   EXPECT_EQ(desk.sheet.rule_size, 14);
   io.AddMouseButtonEvent(0, false);
   desk.frames();
-  desk.ui.focus_wanted = "rule";
-  desk.frames();
+  desk.stand_on("rule");
   desk.type("-");
   EXPECT_EQ(desk.sheet.rule_size, 13);
 }

@@ -515,8 +515,7 @@ describe('kept on the device', () => {
     await keep(two, '{"plan":"theirs"}', '#p=theirs');
     await sleep(500);
     assert.ok((await others(two)).includes('{"plan":"mine"}'));
-    await two.page.evaluate(() => { location.hash = '#p=third'; });
-    await sleep(100);
+    await two.page.evaluate(() => window.Module.page.leave_draft());  // as the program does before it opens another plan
     await keep(two, '{"plan":"third"}', '#p=third');
     await sleep(500);
     const kept = await others(two);

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "assess/assess.h"
+#include "support/samples.h"
+
+namespace shoalwright {
+
+/// Plans in one line: a_plan().tank(60, 30, 30).tap(7.5, 12, 8).kind("danio-rerio", 8). Starts from an ordinary tank: 80 x 35 x 40 cm
+/// inside, filled to 37.5, bare, unplanted, lid on, fed normally, 30 % a week, tap pH 7, GH 8, KH 4, nitrate 10, aim 25 degrees C.
+class PlanBuilder {
+ public:
+  PlanBuilder() : plan_(box_plan(80, 35, 40, 37.5)) { tap(7, 8, 4); }
+
+  /// Inside measures; filled to 2.5 cm under the rim.
+  PlanBuilder& tank(double length_cm, double width_cm, double height_cm) {
+    plan_.tank.length_cm = length_cm;
+    plan_.tank.width_cm = width_cm;
+    plan_.tank.height_cm = height_cm;
+    return fill(height_cm - 2.5);
+  }
+  PlanBuilder& fill(double fill_cm) {
+    plan_.tank.fill_cm = fill_cm;
+    return *this;
+  }
+  PlanBuilder& glass(double glass_mm) {
+    plan_.tank.glass_mm = glass_mm;
+    return *this;
+  }
+  PlanBuilder& lid(std::optional<bool> lid) {
+    plan_.tank.lid = lid;
+    return *this;
+  }
+  PlanBuilder& tap(std::optional<double> ph, std::optional<double> gh_dgh, std::optional<double> kh_dkh) {
+    plan_.source.ph = ph;
+    plan_.source.gh_dgh = gh_dgh;
+    plan_.source.kh_dkh = kh_dkh;
+    return *this;
+  }
+  PlanBuilder& tap_nitrate(std::optional<double> nitrate_mg_l) {
+    plan_.source.nitrate_mg_l = nitrate_mg_l;
+    return *this;
+  }
+  PlanBuilder& aim(std::optional<double> temperature_c) {
+    plan_.water = WaterAim{};
+    plan_.water->temperature_c = temperature_c;
+    return *this;
+  }
+  PlanBuilder& no_aim() {
+    plan_.water.reset();
+    return *this;
+  }
+  PlanBuilder& change(double fraction, double every_days) {
+    plan_.upkeep = Upkeep{.change_fraction = fraction, .every_days = every_days, .other_keys = ""};
+    return *this;
+  }
+  PlanBuilder& feed(Ration ration) {
+    plan_.feeding->ration = ration;
+    return *this;
+  }
+  PlanBuilder& planted(std::optional<Planting> planting) {
+    plan_.planting = planting;
+    return *this;
+  }
+  PlanBuilder& strictness(Strictness strictness) {
+    plan_.strictness = strictness;
+    return *this;
+  }
+  PlanBuilder& assumed(std::vector<std::string> pointers) {
+    plan_.assumed = std::move(pointers);
+    return *this;
+  }
+  PlanBuilder& fixed(std::vector<std::string> pointers) {
+    plan_.fixed = std::move(pointers);
+    return *this;
+  }
+  /// A made-up species, its card among the keeper's own.
+  PlanBuilder& fish(const Species& species, int count) {
+    add(plan_, species, count);
+    return *this;
+  }
+  /// A species of the catalogue by any of its names.
+  PlanBuilder& kind(const std::string& name, int count, int have = 0) {
+    Group group;
+    group.species = name;
+    group.count = count;
+    group.have = have;
+    plan_.stock.push_back(group);
+    return *this;
+  }
+  operator Plan() const { return plan_; }
+  const Plan& plan() const { return plan_; }
+
+ private:
+  Plan plan_;
+};
+
+inline PlanBuilder a_plan() { return {}; }
+
+/// The gravest finding of a rule; null when there is none.
+inline const Finding* finding_of(const Assessment& assessment, std::string_view rule) {
+  for (const Finding& finding : assessment.findings)
+    if (finding.rule == rule) return &finding;
+  return nullptr;
+}
+
+inline std::optional<Severity> severity_of(const Assessment& assessment, std::string_view rule) {
+  const Finding* finding = finding_of(assessment, rule);
+  return finding ? std::optional(finding->severity) : std::nullopt;
+}
+
+/// Clean: nothing worse than a watch.
+inline bool is_clean(const Assessment& assessment) {
+  return assessment.findings.empty() || assessment.findings.front().severity >= Severity::watch;
+}
+
+/// "harm crowding-mid; note lid", for messages of failed tests.
+inline std::string said(const Assessment& assessment) {
+  std::string text;
+  for (const Finding& finding : assessment.findings) {
+    text += (text.empty() ? "" : "; ") + std::string(name_of(finding.severity)) + " " + finding.rule;
+    for (const std::string& id : finding.species) text += " " + id;
+  }
+  return text;
+}
+
+}  // namespace shoalwright

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: MIT
+// The keeper's own way through the planner, by real mouse and keyboard: choose a tank, drag fish in, see the numbers answer, take it
+// back, send it to a friend.
+import assert from 'node:assert/strict';
+import { after, before, describe, test } from 'node:test';
+import { Planner, launch, serve, sleep } from './harness.mjs';
+
+let browser, server;
+before(async () => {
+  browser = await launch();
+  server = await serve();
+});
+after(async () => {
+  await browser.close();
+  await server.close();
+});
+
+async function with_planner(options, body) {
+  const planner = await Planner.open(browser, server.url + (options.fragment || ''), { width: 1440, height: 900, ...options });
+  try {
+    await body(planner);
+    assert.deepEqual(planner.complaints, [], 'the page complained');
+  } finally {
+    await planner.close();
+  }
+}
+
+const count_of = (plan, species) => plan.stock.filter(group => group.species === species).reduce((sum, group) => sum + group.count, 0);
+const rules = assessment => assessment.findings.map(finding => finding.rule);
+
+/** Types into the shelf's search and waits for the row. */
+async function find_on_shelf(planner, words, species) {
+  await planner.press('/');
+  await planner.type(words);
+  await planner.press('Enter');
+  await planner.idle(300);
+  assert.ok((await planner.state()).rects[`shelf.row/${species}`], `"${words}" does not show ${species}`);
+}
+
+describe('a keeper at a desk', () => {
+  test('the demo opens with four groups and nothing to fix', () => with_planner({}, async planner => {
+    const { plan, assessment } = await planner.state();
+    assert.equal(plan.name, 'Reading-room riverbank');
+    assert.equal(plan.stock.length, 4);
+    assert.equal(plan.pieces.length, 6);
+    assert.deepEqual(assessment.findings.filter(finding => ['harm', 'strain'].includes(finding.severity)), []);
+  }));
+
+  test('fish dragged from the shelf into the tank are previewed, dropped, and taken back', () => with_planner({}, async planner => {
+    const start = await planner.state();
+    await find_on_shelf(planner, 'cherry', 'rohanella-titteya');
+    await planner.drag('shelf.row/rohanella-titteya', 'tank.front', {
+      before_drop: async () => {
+        const held = await planner.state();
+        assert.equal(held.held.species, 'rohanella-titteya');
+        assert.ok(held.held.count >= 5, 'the hand holds a good group, not one');
+        assert.match(held.previewing, /^If you drop \d+ here$/);
+        assert.deepEqual(held.assessment, start.assessment, 'the plan itself has not changed yet');
+        assert.ok(held.shown.load.feed_g_d > start.assessment.load.feed_g_d, 'what is shown feeds more mouths');
+        await planner.picture('planner-held');
+      },
+    });
+    const dropped = await planner.state();
+    assert.equal(dropped.held, null);
+    assert.ok(count_of(dropped.plan, 'rohanella-titteya') >= 5);
+    assert.ok(dropped.assessment.room.layers[1].crowding > start.assessment.room.layers[1].crowding);
+    await planner.press('Control+z');
+    const undone = await planner.state();
+    assert.deepEqual(undone.plan, start.plan);
+    assert.deepEqual(undone.assessment, start.assessment);
+    await planner.press('Control+Shift+z');
+    assert.deepEqual((await planner.state()).plan, dropped.plan);
+  }));
+
+  test('Escape and letting go outside put the fish back', () => with_planner({}, async planner => {
+    const start = await planner.state();
+    const row = await planner.first('shelf.row/');
+    await planner.drag(row, 'tank.front', { before_drop: () => planner.press('Escape') });
+    assert.deepEqual((await planner.state()).plan, start.plan);
+    await planner.drag(row, { x: 200, y: 890 });
+    assert.deepEqual((await planner.state()).plan, start.plan);
+  }));
+
+  test('the same by keyboard alone: search, pick up, number, drop', () => with_planner({}, async planner => {
+    await planner.press('/');
+    await planner.type('pygmy cory');
+    await planner.press('Enter');
+    for (let i = 0; i < 30 && !(await planner.state()).held; i++) await planner.press('Tab', ...(i >= 8 ? ['Enter'] : []));
+    const { held } = await planner.state();
+    assert.equal(held?.species, 'gastrodermus-pygmaeus');
+    await planner.press('+', '+', 'ArrowRight');
+    assert.equal((await planner.state()).held.count, held.count + 2);
+    await planner.press('Enter');
+    assert.equal(count_of((await planner.state()).plan, 'gastrodermus-pygmaeus'), held.count + 2);
+  }));
+
+  test('a stepper changes a group, and what follows moves with it', () => with_planner({}, async planner => {
+    const start = await planner.state();
+    await planner.click('stock.count/trigonostigma-heteromorpha/more');
+    const more = await planner.state();
+    assert.equal(count_of(more.plan, 'trigonostigma-heteromorpha'), 11);
+    assert.ok(more.assessment.load.nitrate_peak_mg_l > start.assessment.load.nitrate_peak_mg_l);
+    assert.notEqual(await planner.page.evaluate(() => location.hash), '');
+  }));
+
+  test('another tank from the chooser', () => with_planner({}, async planner => {
+    const start = await planner.state();
+    await planner.click('top.size');
+    await planner.picture('planner-tank-sheet');
+    const sizes = Object.keys((await planner.state()).rects).filter(id => id.startsWith('tank_sheet.size/'));
+    assert.ok(sizes.length >= 3, `sizes: ${sizes}`);
+    await planner.click(sizes[0]);
+    const changed = await planner.state();
+    assert.notEqual(changed.plan.tank.length_cm, start.plan.tank.length_cm);
+    assert.notEqual(changed.assessment.volume.net_l, start.assessment.volume.net_l);
+    await planner.press('Escape');
+    await planner.press('Control+z');
+    assert.deepEqual((await planner.state()).plan.tank, start.plan.tank);
+  }));
+
+  test('a tiger barb is shown as what it does before it is dropped', () => with_planner({}, async planner => {
+    await find_on_shelf(planner, 'tiger barb', 'puntigrus-tetrazona');
+    await planner.drag('shelf.row/puntigrus-tetrazona', 'tank.front', { before_drop: () => planner.picture('planner-held-tiger') });
+    const { assessment } = await planner.state();
+    assert.ok(assessment.room.groups.some(group => group.species === 'puntigrus-tetrazona'));
+  }));
+
+  test('metric and US name the same plan', () => with_planner({}, async planner => {
+    const start = await planner.state();
+    await planner.click('top.units');
+    const menu = Object.keys((await planner.state()).rects).filter(id => id.startsWith('top.units/'));
+    await planner.click(menu.find(id => /us/i.test(id)) || menu.at(-1));
+    const us = await planner.state();
+    assert.deepEqual(us.plan, start.plan);
+    assert.deepEqual(us.assessment, start.assessment);
+    await planner.picture('planner-us');
+  }));
+});
+
+describe('sharing', () => {
+  test('a link opens the same plan in a friend\'s browser', () => with_planner({}, async planner => {
+    await planner.click('stock.count/trichogaster-chuna/more');
+    await planner.click('top.share');
+    const link = await planner.clipboard();
+    assert.match(link, /^http:\/\/127\.0\.0\.1:\d+\/#p=[A-Za-z0-9_-]+$/);
+    const mine = await planner.state();
+    const friend = await Planner.open(browser, link, { width: 1024, height: 768 });
+    try {
+      const theirs = await friend.state();
+      assert.deepEqual(theirs.plan, mine.plan);
+      assert.deepEqual(theirs.assessment.findings, mine.assessment.findings);
+      // The friend's change is the friend's own, and one step of Undo goes back to what was there before the link.
+      await friend.click('stock.count/trichogaster-chuna/more').catch(() => {});
+      assert.deepEqual((await planner.state()).plan, mine.plan);
+    } finally {
+      await friend.close();
+    }
+  }));
+
+  test('a reload finds the plan again', () => with_planner({}, async planner => {
+    await planner.click('stock.count/hoplisoma-sterbai/more');
+    const before = await planner.state();
+    await sleep(1500);
+    await planner.page.reload();
+    await planner.running();
+    assert.deepEqual((await planner.state()).plan, before.plan);
+  }));
+
+  for (const [what, fragment] of [['damaged', '#p=AAAAthis-is-no-plan'], ['empty', '#p='], ['cut', null]]) {
+    test(`a ${what} link gives one sentence and leaves the plan alone`, () => with_planner({}, async planner => {
+      const start = await planner.state();
+      let broken = fragment;
+      if (!broken) {
+        await planner.click('top.share');
+        broken = '#' + (await planner.clipboard()).split('#')[1].slice(0, -10);
+      }
+      await planner.page.evaluate(hash => { location.hash = hash; }, broken);
+      await planner.page.waitForFunction(() => JSON.parse(window.UTF8ToString(window.Module._state_json())).notice !== '');
+      const state = await planner.state();
+      assert.deepEqual(state.plan, start.plan);
+      assert.match(state.notice, /\. Your own plan is as you left it\.$/);
+      await planner.picture(`planner-link-${what}`);
+      await planner.click('notice/back');
+      assert.equal((await planner.state()).notice, '');
+    }));
+  }
+
+  test('text in a shared plan stays text', () => with_planner({}, async planner => {
+    const hostile = '<img src=x onerror=alert(1)>';
+    await planner.click('top.name');
+    await planner.page.keyboard.press('Control+a');
+    await planner.type(hostile);
+    await planner.press('Enter');
+    assert.equal((await planner.state()).plan.name, hostile);
+    assert.ok((await planner.plan_text()).includes(hostile));
+    assert.equal(await planner.page.locator('#plan-text img').count(), 0);
+  }));
+});
+
+describe('what it looks like', () => {
+  for (const [width, height] of [[1440, 900], [1024, 768], [390, 844]])
+    for (const colorScheme of ['light', 'dark'])
+      test(`${width} x ${height}, ${colorScheme}`, () => with_planner({ width, height, colorScheme }, async planner => {
+        await planner.idle(1500);
+        await planner.picture(`planner-${width}-${colorScheme}`);
+        assert.equal((await planner.state()).theme, colorScheme);
+        for (const [id, [x, y, w, h]] of Object.entries((await planner.state()).rects))
+          assert.ok(x >= -0.5 && y >= -0.5 && x + w <= width + 0.5 && y + h <= height + 0.5, `${id} reaches out of the window: ${[x, y, w, h]}`);
+      }));
+});

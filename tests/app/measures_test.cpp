@@ -10,8 +10,8 @@ namespace {
 
 constexpr Measures metric, us{.us = true};
 
-// Thompson, A. & Taylor, B.N. 2008. Guide for the use of the SI. NIST Special Publication 811, appendix B: the inch, the US gallon and
-// the pound, and the Fahrenheit scale (from memory).
+// Thompson, A. & Taylor, B.N. 2008. Guide for the use of the SI. NIST Special Publication 811, appendix B: the inch, the US
+// gallon and the pound, and the Fahrenheit scale (from memory).
 TEST(Measures, SayWhatTheKeeperReads) {
   EXPECT_EQ(metric.temperature(25), "25 °C");
   EXPECT_EQ(us.temperature(25), "77 °F");

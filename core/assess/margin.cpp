@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "assess/margin.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "rules/shares.h"
+#include "stocking/profile.h"
+
+namespace shoalwright {
+
+namespace {
+
+int whole_animals(double spare, double each) {
+  constexpr double most = 1e6;
+  return static_cast<int>(std::clamp(std::floor(spare / each + 1e-9), -most, most));
+}
+
+/// Counts what is spare in the kind in hand where it has a part, else in `otherwise`.
+void count_in(MarginFacts& margin, const std::vector<Part>& parts, std::string_view in_hand, const Part* otherwise,
+              double spare) {
+  const Part* counted = otherwise;
+  for (const Part& part : parts)
+    if (part.kept->id == in_hand && part.amount > 0) counted = &part;
+  if (counted == nullptr || !(counted->amount > 0)) return;
+  margin.kind = counted->kept->id;
+  margin.animals = whole_animals(spare, counted->amount / counted->kept->count);
+}
+
+const Part* largest_of(const std::vector<Part>& parts) {
+  const Part* largest = nullptr;
+  for (const Part& part : parts)
+    if (largest == nullptr || part.amount > largest->amount) largest = &part;
+  return largest;
+}
+
+std::optional<MarginFacts> lane(const Facts& facts, const Tightest& entry) {
+  for (const GroupRoom& group : facts.room.groups)
+    if (group.species == entry.set_by.front()) return MarginFacts{group.lane_needed_cm, group.lane_cm, {}, {}, {}};
+  return std::nullopt;
+}
+
+/// The depth where the largest part of the open water is wanted. A layer that has room is spread until no depth is over, so a
+/// depth past its room counts there only as full.
+std::optional<MarginFacts> crowding(const Facts& facts, const Tightest& entry, std::string_view in_hand) {
+  constexpr double full = 0.985;
+  constexpr std::size_t per_layer = 12;
+  const DepthProfile profile = depth_profile_of(facts.plan, facts.stock, per_layer);
+  std::optional<std::size_t> tightest;
+  double tightest_share = 0;
+  for (std::size_t i = 0; i < profile.open_l_cm.size(); ++i) {
+    if (!(profile.open_l_cm[i] > 0)) continue;
+    double share = 0;
+    for (const GroupProfile& group : profile.groups) share += group.wanted_l_cm[i] / profile.open_l_cm[i];
+    const std::optional<double>& layer = facts.room.layers[std::min<std::size_t>(i / per_layer, 2)].crowding;
+    if (layer && *layer <= 1) share = std::min(share, full);
+    if (tightest && share <= tightest_share) continue;
+    tightest = i;
+    tightest_share = share;
+  }
+  if (!tightest) return std::nullopt;
+  MarginFacts margin;
+  margin.there_is = profile.open_l_cm[*tightest];
+  margin.wanted = margin.there_is - entry.value;
+  margin.depth_cm = (static_cast<double>(*tightest) + 0.5) * profile.step_cm;
+  std::vector<Part> parts;
+  for (const Kept& kept : facts.stock)
+    for (const GroupProfile& group : profile.groups)
+      if (kept.species != nullptr && group.species == kept.id) parts.push_back({&kept, group.wanted_l_cm[*tightest]});
+  count_in(margin, parts, in_hand, largest_of(parts), entry.value);
+  return margin;
+}
+
+MarginFacts floor_of(const Facts& facts, const Tightest& entry, std::string_view in_hand) {
+  MarginFacts margin{facts.room.floor_cm2 - entry.value, facts.room.floor_cm2, {}, {}, {}};
+  const std::vector<Part> parts = floor_parts(facts);
+  count_in(margin, parts, in_hand, largest_of(parts), entry.value);
+  return margin;
+}
+
+MarginFacts nitrate(const Facts& facts, const Tightest& entry, std::string_view in_hand) {
+  const double limit = nitrate_limit_mg_l(facts.plan), climb = limit - entry.value - *facts.plan.source.nitrate_mg_l;
+  MarginFacts margin{limit - entry.value, limit, {}, {}, {}};
+  std::vector<Part> parts = feed_parts(facts);
+  double fed = 0;
+  for (const Part& part : parts) fed += part.amount;
+  if (!(fed > 0) || !(climb > 0)) return margin;
+  const Part* largest = nullptr;
+  for (Part& part : parts) {
+    part.amount *= climb / fed;
+    if (largest == nullptr || part.kept->count > largest->kept->count) largest = &part;
+  }
+  count_in(margin, parts, in_hand, largest, entry.value);
+  return margin;
+}
+
+}  // namespace
+
+std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
+                                        std::string_view margin, std::string_view in_hand) {
+  const auto entry = std::find_if(assessment.tightest.begin(), assessment.tightest.end(),
+                                  [&](const Tightest& one) { return one.margin == margin; });
+  if (entry == assessment.tightest.end()) return std::nullopt;
+  std::vector<Kept> stock = resolve_stock(plan, catalog);
+  std::sort(stock.begin(), stock.end(), [](const Kept& a, const Kept& b) { return a.id < b.id; });
+  const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, assessment.load};
+  if (margin == "lane_cm" && !entry->set_by.empty()) return lane(facts, *entry);
+  if (margin == "crowding_l_cm") return crowding(facts, *entry, in_hand);
+  if (margin == "floor_cm2") return floor_of(facts, *entry, in_hand);
+  if (margin == "nitrate_mg_l" && plan.source.nitrate_mg_l) return nitrate(facts, *entry, in_hand);
+  return std::nullopt;
+}
+
+}  // namespace shoalwright

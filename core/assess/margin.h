@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "assess/assessment.h"
+#include "catalog/catalog.h"
+#include "plan/plan.h"
+
+namespace shoalwright {
+
+/// What stands behind one entry of `tightest`: wanted against there is, and whose animals it is counted in.
+struct MarginFacts {
+  double wanted = 0, there_is = 0;  ///< in the unit of the margin; there_is - wanted is its value
+  std::optional<double> depth_cm;   ///< crowding: the tightest depth, below the water line
+  std::string kind;                 ///< species that `animals` counts; empty when none
+  std::optional<int> animals;       ///< how many more of it, negative when over, rounded down
+};
+
+/// For lane, crowding by depth, floor and nitrate; empty for water, and when `assessment` has no such margin. Without `in_hand`
+/// the kind is that of the margin's `animals`: the largest part, for nitrate the largest group. With it (a species id) spare is
+/// counted in that kind wherever it has a part in the sum. `assessment` must be that of `plan`.
+std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
+                                        std::string_view margin, std::string_view in_hand = {});
+
+}  // namespace shoalwright

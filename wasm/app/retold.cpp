@@ -49,7 +49,7 @@ std::optional<Metric> unit_at(std::string_view text, std::size_t at) {
 }
 
 bool is_difference(std::string_view after) {
-  for (const std::string_view word : {" over", " under", " apart", " short", " spare", " wide", " in hand", " of "})
+  for (const std::string_view word : {" over", " under", " apart", " short", " spare", " wide", " in hand", " of ", " too "})
     if (after.substr(0, word.size()) == word) return true;
   return false;
 }

@@ -25,7 +25,56 @@ constexpr ImU32 black = rgb(0x0B0F12), white = rgb(0xFFFFFF);
 
 ImU32 opaque(ImU32 colour) { return colour | IM_COL32_A_MASK; }
 
+/// Too dark to colour fins: the accent of such a card is meant for its marks.
+bool is_dark(ImU32 colour) {
+  for (const int shift : {IM_COL32_R_SHIFT, IM_COL32_G_SHIFT, IM_COL32_B_SHIFT}) {
+    if (((colour >> shift) & 255) >= 0x60) return false;
+  }
+  return true;
+}
+
 bool has(const AnimalLook& look, Mark mark) { return std::find(look.marks.begin(), look.marks.end(), mark) != look.marks.end(); }
+
+// Cards give one accent for marks and fins; which of the two it is follows from how the kind is built.
+ImU32 mark_colour(const AnimalLook& look) {
+  const ImU32 dark = mix(black, look.back, 0.2f);
+  if (is_dark(look.accent)) return look.accent;
+  switch (look.form) {
+    case Form::killi:
+    case Form::labyrinth:
+    case Form::danio:
+    case Form::pleco:
+    case Form::shrimp: return look.accent;
+    case Form::corydoras: return luminance(look.flank) < 0.16f ? mix(look.belly, white, 0.15f) : dark;
+    case Form::slim_tetra:
+    case Form::deep_tetra:
+    case Form::hatchet:
+    case Form::rasbora:
+    case Form::barb:
+    case Form::goldfish_fancy:
+    case Form::goldfish_long:
+    case Form::livebearer:
+    case Form::molly:
+    case Form::sucker:
+    case Form::eel_loach:
+    case Form::deep_loach:
+    case Form::fighter:
+    case Form::dwarf_cichlid:
+    case Form::angelfish:
+    case Form::mbuna:
+    case Form::rainbow_thread:
+    case Form::puffer:
+    case Form::goby:
+    case Form::snail:
+    case Form::frog: return dark;
+  }
+  return dark;
+}
+
+// Fins that are as dark as the marks: wagtails, black mollies, armoured suckermouths, threadfins.
+bool wears_dark_fins(Form form) {
+  return form == Form::livebearer || form == Form::molly || form == Form::pleco || form == Form::rainbow_thread;
+}
 
 Mesh mesh_of(const AnimalLook& look, bool silhouette, int level) {
   const bool fish = look.form != Form::shrimp && look.form != Form::snail && look.form != Form::frog;
@@ -117,7 +166,7 @@ AnimalLook animal_look(const Species::Look& look) {
     out.flank = colour(1, out.flank);
     out.belly = colour(2, out.belly);
     out.accent = colour(3, out.accent);
-    out.mark = colour(4, mix(black, out.back, 0.15f));
+    out.mark = colour(4, mark_colour(out));
   } else if (count > 0) {
     out.flank = colour(0, out.flank);
     out.mark = colour(1, out.mark);
@@ -137,23 +186,33 @@ Coat coat_of(const AnimalLook& look, float fin_accent, float fin_alpha) {
   coat.rim_bottom = mix(look.belly, mix(look.back, black, 0.3f), 0.32f);
   // Clear fins are a pale tone of the flank; a neon's stripe colour never runs into its fins.
   const ImU32 clear = mix(mix(look.flank, look.belly, 0.6f), look.back, 0.15f);
-  const ImU32 fin = mix(clear, look.accent, has(look, Mark::half_stripe_red) ? 0.0f : fin_accent);
+  const bool neon = look.form == Form::slim_tetra && !is_dark(look.accent) &&
+                    (has(look, Mark::lateral_stripe) || has(look, Mark::half_stripe_red));
+  const ImU32 worn = is_dark(look.accent) && !wears_dark_fins(look.form) ? mix(look.flank, look.back, 0.2f) : look.accent;
+  const bool lively = look.form == Form::danio && has(look, Mark::fin_edges) && has(look, Mark::tail_spot);
+  const ImU32 fin = mix(clear, worn, neon ? 0.0f : lively ? 0.75f : fin_accent);
   coat.fin = with_alpha(fin, fin_alpha);
   coat.fin_root = with_alpha(mix(fin, look.flank, 0.35f), std::min(1.0f, fin_alpha + 0.2f));
   coat.fin_edge = coat.fin;
-  if (has(look, Mark::fin_edges)) {
+  if (has(look, Mark::fin_edges) && has(look, Mark::tiger_bars)) {
+    // A tiger barb's dorsal is dark to a red edge; its other fins are red throughout.
+    coat.fin_edge = with_alpha(rgb(0xD2482F), 0.95f);
+    coat.fin = with_alpha(mix(fin, rgb(0xD2482F), 0.55f), fin_alpha);
+  } else if (has(look, Mark::fin_edges)) {
     const ImU32 light = mix(look.accent, white, 0.45f), dark = look.mark;
     coat.fin_edge = with_alpha(
         std::abs(luminance(fin) - luminance(dark)) > std::abs(luminance(fin) - luminance(light)) ? dark : light, 0.95f);
+  } else if (look.fins == Fins::fan) {
+    coat.fin_edge = with_alpha(mix(fin, mix(black, look.back, 0.5f), 0.45f), std::min(1.0f, fin_alpha + 0.05f));
   }
   coat.mark = look.mark;
   // A neon's stripe is its accent; other stripes are the colour of the marks.
-  coat.stripe = has(look, Mark::half_stripe_red) ? look.accent : look.mark;
+  coat.stripe = neon ? look.accent : look.mark;
   coat.red = rgb(0xCF3A2B);
   coat.pale = mix(look.belly, white, 0.4f);
   coat.eye = rgb(0xF4EFE2);
   coat.pupil = rgb(0x14110F);
-  coat.line = with_alpha(mix(look.back, black, 0.5f), 0.42f);
+  coat.line = with_alpha(mix(look.back, black, 0.5f), 0.3f);
   return coat;
 }
 

@@ -14,12 +14,13 @@ Trunk trunk_of(const FishShape& shape) { return {smooth(shape.top, 8), smooth(sh
 
 Detail detail_of(int level) {
   constexpr Detail levels[4] = {
-      {10, 2, 6, false, false}, {14, 2, 6, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
+      {10, 2, 6, false, false}, {16, 4, 8, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
   return levels[std::clamp(level, 0, 3)];
 }
 
-FishShape with_fins(const FishShape& shape, Fins fins) {
-  FishShape out = shape;
+FishShape with_fins(Form form, Fins fins) {
+  FishShape out = fish_shape(form);
+  const bool angel = form == Form::angelfish, flowing = form == Form::fighter || form == Form::goldfish_fancy;
   const auto grow_fins = [&out](float height, float sweep, bool back, bool belly) {
     for (FinShape& fin : out.fins) {
       if (!fin.grows || fin.pectoral || (fin.at == FinAt::back && !back) || (fin.at == FinAt::belly && !belly)) continue;
@@ -39,15 +40,21 @@ FishShape with_fins(const FishShape& shape, Fins fins) {
   switch (fins) {
     case Fins::plain: break;
     case Fins::longer:
+      if (angel) break;  // its form has them long already
       grow_fins(1.45f, 0.25f, true, true);
       grow_tail(1.5f, 1.3f, 0);
       break;
     case Fins::lyre: {
-      grow_fins(1.2f, 0.3f, true, true);
-      std::vector<Vec>& tail = out.tail;
-      const Vec upper = tail.front(), lower = tail.back();
-      tail.front() = {1 + (upper.x - 1) * 1.75f, upper.y * 1.45f};
-      tail.back() = {1 + (lower.x - 1) * 1.75f, lower.y * 1.45f};
+      grow_fins(1.12f, 0.12f, true, true);
+      // Two points that stream, whatever the plain tail is like.
+      float half = 0, reach = 1;
+      for (const Vec p : out.tail) {
+        half = std::max(half, std::abs(p.y));
+        reach = std::max(reach, p.x);
+      }
+      const float far_x = 1 + (reach - 1) * 1.7f, notch = 1 + (reach - 1) * 0.72f;
+      out.tail = {{far_x, half * 1.45f},  {lerp(notch, far_x, 0.45f), half * 0.86f},  {notch, half * 0.25f},
+                  {notch, -half * 0.25f}, {lerp(notch, far_x, 0.45f), -half * 0.86f}, {far_x, -half * 1.45f}};
       break;
     }
     case Fins::threads: {
@@ -67,8 +74,8 @@ FishShape with_fins(const FishShape& shape, Fins fins) {
       break;
     }
     case Fins::veil:
-      grow_fins(1.6f, 0.4f, true, true);
-      grow_tail(1.7f, 1.45f, 0.18f);
+      grow_fins(flowing ? 1.18f : 1.6f, flowing ? 0.2f : 0.4f, true, true);
+      grow_tail(flowing ? 1.42f : 1.7f, flowing ? 1.25f : 1.45f, flowing ? 0.36f : 0.18f);
       out.tail_bend += 0.1f;
       break;
     case Fins::fan: {
@@ -76,14 +83,23 @@ FishShape with_fins(const FishShape& shape, Fins fins) {
       const float half = std::max(0.3f, std::abs(out.tail.front().y) * 1.75f),
                   reach = 1 + (out.tail[out.tail.size() / 2].x - 1) * 1.3f;
       out.tail = {{1 + (reach - 1) * 0.88f, half},
-                  {reach * 1.005f, half * 0.5f},
-                  {reach * 1.015f, 0},
-                  {reach * 1.005f, -half * 0.5f},
+                  {1 + (reach - 1) * 1.04f, half * 0.62f},
+                  {1 + (reach - 1) * 1.09f, 0},
+                  {1 + (reach - 1) * 1.04f, -half * 0.62f},
                   {1 + (reach - 1) * 0.88f, -half}};
       out.tail_bend = 0.02f;
       break;
     }
-    case Fins::sail: grow_fins(1.7f, 0.15f, true, false); break;
+    case Fins::sail:
+      // Higher and, what makes the sail, on a longer base.
+      for (FinShape& fin : out.fins) {
+        if (!fin.grows || fin.at != FinAt::back) continue;
+        const float from = fin.from, stretch = (fin.to - from + 0.1f) / (fin.to - from);
+        fin.to += 0.1f;
+        for (Vec& p : fin.edge) p.x = from + (p.x - from) * stretch;
+      }
+      grow_fins(1.28f, 0.06f, true, false);
+      break;
   }
   return out;
 }
@@ -99,7 +115,7 @@ std::vector<Vec> line_between(Vec a, Vec b, int count) {
 void add_rays(Mesh& mesh, const Rail& root, const Rail& edge, ImU32 colour) {
   for (size_t i = 1; i + 1 < root.points.size(); ++i) {
     const Vec line[2] = {lerp(root.points[i], edge.points[i], 0.15f), lerp(root.points[i], edge.points[i], 0.94f)};
-    add_stroke(mesh, line, 0.006f, 0.002f, colour);
+    add_stroke(mesh, line, 0.005f, 0.001f, colour);
   }
 }
 
@@ -162,8 +178,12 @@ void add_body(Mesh& mesh, const Trunk& trunk, const Coat& coat, const Detail& de
   std::vector<float> shares{0, 0.5f, 1};
   std::vector<ImU32> colours{coat.rim_top, coat.flank, coat.rim_bottom};
   if (detail.fine_marks) {
-    shares = {0, 0.14f, 0.42f, 0.66f, 0.88f, 1};
-    colours = {coat.rim_top, coat.back, coat.flank, mix(coat.flank, coat.belly, 0.45f), coat.belly, coat.rim_bottom};
+    // A line of sheen below the back, as on wet scales.
+    shares = {0, 0.12f, 0.24f, 0.36f, 0.5f, 0.68f, 0.88f, 1};
+    const ImU32 sheen = mix(mix(coat.back, coat.flank, 0.75f), IM_COL32(255, 255, 255, 255), 0.16f);
+    colours = {coat.rim_top, coat.back,      mix(coat.back, coat.flank, 0.5f),
+               sheen,        coat.flank,     mix(coat.flank, coat.belly, 0.45f),
+               coat.belly,   coat.rim_bottom};
   }
   std::vector<Rail> rails(shares.size());
   for (int i = 0; i < detail.stations; ++i) {
@@ -177,11 +197,25 @@ void add_body(Mesh& mesh, const Trunk& trunk, const Coat& coat, const Detail& de
   add_sheet(mesh, rails);
 }
 
+// Rows of scale edges, for large pictures only.
+void add_scales(Mesh& mesh, const Trunk& trunk, const FishShape& shape, ImU32 colour) {
+  constexpr float step = 0.052f;
+  for (int row = 0; row < 9; ++row) {
+    const float v = 0.14f + 0.09f * static_cast<float>(row);
+    for (float x = shape.gill_x + 0.07f + (row % 2 != 0 ? step / 2 : 0); x < 0.96f; x += step) {
+      if (trunk.depth(x) < 0.09f) continue;
+      const Vec arc[3] = {trunk.at(x - 0.012f, v - 0.045f), trunk.at(x + 0.01f, v), trunk.at(x - 0.012f, v + 0.045f)};
+      add_stroke(mesh, arc, 0.004f, 0.004f, colour);
+    }
+  }
+}
+
 }  // namespace
 
 Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
-  const FishShape shape = with_fins(fish_shape(look.form), look.fins);
-  const Detail detail = detail_of(level);
+  const FishShape shape = with_fins(look.form, look.fins);
+  // Outlines are drawn at one size, so one fineness does.
+  const Detail detail = coat.flat ? Detail{24, 6, 10, false, false} : detail_of(level);
   const Trunk trunk = trunk_of(shape);
   Mesh mesh;
   const ImU32 thread = with_alpha(coat.fin, coat.flat ? 1.0f : 0.85f);
@@ -202,6 +236,9 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
       add_stroke(mesh, smooth_even(line, detail.fine_marks ? 7 : 3), 0.022f, 0.010f, coat.flat ? coat.flank : coat.back);
   }
   add_body(mesh, trunk, coat, detail);
+  const bool scaled = !shape.plates && !shape.bristles && look.form != Form::eel_loach && look.form != Form::deep_loach &&
+                      look.form != Form::puffer && look.form != Form::sucker;
+  if (level == 3 && scaled && !coat.flat) add_scales(mesh, trunk, shape, scale_alpha(coat.line, 0.6f));
   add_marks(mesh, look, trunk, shape, coat, detail);
   if (detail.fine_marks && !coat.flat) {
     std::vector<Vec> gill;

@@ -167,13 +167,28 @@ Mesh snail_mesh(const AnimalLook& look, const Coat& coat, int level) {
       }
     }
   }
-  if (!coat.flat || level > 0) {
-    std::vector<Vec> whorl;
-    for (int i = 0; i <= 22; ++i) {
-      const float angle = -1.9f + 0.36f * static_cast<float>(i), radius = 0.245f * std::pow(0.925f, static_cast<float>(i));
-      whorl.push_back(spire + Vec{std::cos(angle) * radius, std::sin(angle) * radius * 0.92f});
+  // The seam turns in on the spire; below it the last whorl swells to the mouth.
+  std::vector<Vec> whorl;
+  for (int i = 0; i <= (fine ? 34 : 18); ++i) {
+    const float t = static_cast<float>(i) / (fine ? 34.0f : 18.0f), angle = -2.15f + 10.2f * t,
+                radius = 0.3f * std::pow(0.16f, t);
+    whorl.push_back(spire + Vec{std::cos(angle) * radius, std::sin(angle) * radius * 0.9f});
+  }
+  const ImU32 seam = coat.flat ? coat.mark : mix(coat.back, coat.pupil, 0.55f);
+  add_stroke(mesh, whorl, 0.034f, 0.012f, coat.flat ? seam : with_alpha(seam, 0.75f));
+  if (!coat.flat) {
+    // Light catches the shoulder of each turn, just outside its seam.
+    std::vector<Vec> light;
+    for (size_t i = whorl.size() / 5; i < whorl.size() * 2 / 3; ++i) light.push_back(lerp(spire, whorl[i], 1.16f));
+    add_stroke(mesh, light, 0.022f, 0.008f, with_alpha(mix(coat.flank, IM_COL32(255, 255, 255, 255), 0.5f), 0.5f));
+    if (fine) {
+      for (int i = 1; i < 9; ++i) {
+        const auto k = static_cast<size_t>(static_cast<float>(i) / 10.5f * static_cast<float>(rim.size() - 1));
+        const Vec crown = lerp(rim[k], base[k], 0.03f), hem = lerp(rim[k], base[k], 0.97f);
+        const Vec growth[3] = {crown, lerp(crown, hem, 0.5f) + Vec{-0.07f, 0.02f}, hem};
+        add_stroke(mesh, smooth(growth, 5), 0.008f, 0.006f, scale_alpha(coat.line, 0.7f));
+      }
     }
-    add_stroke(mesh, whorl, 0.022f, 0.01f, coat.flat ? coat.mark : with_alpha(mix(coat.back, coat.pupil, 0.5f), 0.6f));
   }
   if (!coat.flat) {
     const Vec shine[3] = {{0.17f, 0.1f}, {0.29f, 0.21f}, {0.45f, 0.265f}};

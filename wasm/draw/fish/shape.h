@@ -40,7 +40,8 @@ struct FishShape {
 
 const FishShape& fish_shape(Form form);  ///< every form but shrimp, snail and frog
 
-/// The same shape with its fins changed.
+/// The shape of a form with its fins changed.
+FishShape with_fins(Form form, Fins fins);
 
 /// Colours of one drawing of an animal.
 struct Coat {

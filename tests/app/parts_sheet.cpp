@@ -299,13 +299,13 @@ void notes_part(Ui& ui, PartsSheet& sheet) {
   const float y = section(ui, "Short notes", 1088, 500, 328);
   if (toast_in(ui, "note/1", {1088, y, 328, 44}, "Removed 6 threadfin rainbowfish", "Undo")) ++sheet.undone;
   toast_in(ui, "note/2", {1088, y + 54, 328, 44}, "Tank now 60 × 30 × 30; 2 pieces moved in", "Undo");
-  SawTooth saw{.weeks = 8,
-               .most = 40,
-               .ceiling = 30,
-               .ceiling_words = "ceiling 30",
-               .source = 4.4,
-               .ticks = {0, 20, 40},
-               .spare = "about 9 spare"};
+  SawToothChart saw{.weeks = 8,
+                    .most = 40,
+                    .ceiling = 30,
+                    .ceiling_words = "ceiling 30",
+                    .source = 4.4,
+                    .ticks = {0, 20, 40},
+                    .spare = "about 9 spare"};
   double level = 9;
   for (int day = 0; day <= 56; ++day) {
     saw.line.push_back({day / 7.0, level});

@@ -70,6 +70,10 @@ float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const Water
   if (bar.shared_now && bar.shared_now != bar.shared)
     dashed_rect(pen.dl, {plot.x(bar.shared_now->first), plot.y0}, {plot.x(bar.shared_now->second), plot.y0 + height}, dash_aim(),
                 p.bandEdge, 1);
+  if (bar.gap && !bar.shared) {
+    const float a = plot.x(bar.gap->first), b = plot.x(bar.gap->second);
+    draw_hatching(pen, {a, plot.y0, b - a, height}, out ? p.call : p.ink3);
+  }
   for (size_t i = 0; i < bar.rows.size(); ++i)
     draw_row(plot, bar.rows[i], at.y + top + (static_cast<float>(i) + 0.5f) * bar.row_height);
 

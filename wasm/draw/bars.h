@@ -27,6 +27,7 @@ struct WaterBar {
   std::vector<WaterBarRow> rows;
   std::optional<std::pair<double, double>> shared;      ///< the window; none: no band
   std::optional<std::pair<double, double>> shared_now;  ///< as it is without the fish in hand: dashed outline
+  std::optional<std::pair<double, double>> gap;         ///< between two that do not meet, where there is no window: hatched
   std::optional<double> today;
   std::optional<double> aim;
   std::string_view message;       ///< one line beneath; empty: none

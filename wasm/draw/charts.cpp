@@ -11,7 +11,7 @@
 
 namespace shoalwright {
 
-void draw_saw_tooth(Ui& ui, const Box& box, const SawTooth& chart) {
+void draw_saw_tooth(Ui& ui, const Box& box, const SawToothChart& chart) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   constexpr float axis_w = 26;
@@ -19,9 +19,9 @@ void draw_saw_tooth(Ui& ui, const Box& box, const SawTooth& chart) {
   const float left = snapped(pen, box.x + axis_w), right = snapped(pen, box.right());
   const auto x_of = [&](double week) { return left + static_cast<float>(std::clamp(week / weeks, 0.0, 1.0)) * (right - left); };
   const auto y_of = [&](double v) { return box.y + 6 + static_cast<float>(1 - std::clamp(v / most, 0.0, 1.0)) * (box.h - 22); };
-  const auto line = [&](const std::vector<SawTooth::Point>& points) {
+  const auto line = [&](const std::vector<SawToothChart::Point>& points) {
     std::vector<ImVec2> at;
-    for (const SawTooth::Point& point : points) at.push_back({x_of(point.week), y_of(point.value)});
+    for (const SawToothChart::Point& point : points) at.push_back({x_of(point.week), y_of(point.value)});
     return at;
   };
   const float ceiling = snapped(pen, y_of(chart.ceiling));

@@ -10,7 +10,7 @@
 namespace shoalwright {
 
 /// Nitrate as it rises between changes and falls with each: straight pieces between points in weeks and mg/L.
-struct SawTooth {
+struct SawToothChart {
   struct Point {
     double week = 0, value = 0;
   };
@@ -28,6 +28,6 @@ struct SawTooth {
   double peak = 0;
 };
 /// In a box about 176 by 82.
-void draw_saw_tooth(Ui& ui, const Box& box, const SawTooth& chart);
+void draw_saw_tooth(Ui& ui, const Box& box, const SawToothChart& chart);
 
 }  // namespace shoalwright

@@ -22,6 +22,8 @@ struct Parts {
 
 ButtonLook look_of(size_t i) { return {.kind = i == 0 ? ButtonKind::remedy : ButtonKind::quiet, .small = true}; }
 
+const char* know_words(const FindingCard& card) { return card.known ? "Remind me" : "I know"; }
+
 Flow flow_at(float x, float y, float width, const FindingCard& card) {
   // A quiet button that comes first stands with its words, not its air, at the edge of the text.
   const float shift = card.remedies.empty() ? -10.0f : 0.0f;
@@ -40,6 +42,7 @@ Parts measure(const Ui& ui, float width, const FindingCard& card) {
   Flow flow = flow_at(0, 0, room, card);
   for (size_t i = 0; i < card.remedies.size(); ++i) flow.take(button_width(ui, card.remedies[i], look_of(i)));
   if (!card.why.empty()) flow.take(button_width(ui, "Why", look_of(1)));
+  if (card.can_know) flow.take(button_width(ui, know_words(card), look_of(1)));
   m.buttons_h = flow.height();
   m.why_h = card.why_open && !card.why.empty() ? wrapped_height(pen, type::small, card.why, room - 10) + 8 : 0;
   return m;
@@ -91,6 +94,10 @@ float finding(Ui& ui, std::string_view id, ImVec2 at, float width, const Finding
     const Item of = button_in(ui, name + "/why", box, "Why", look_of(1));
     if (of.hovered) platform::set_cursor(platform::Cursor::help);
     if (of.pressed) answer.why = true;
+  }
+  if (card.can_know) {
+    const Box box = flow.take(button_width(ui, know_words(card), look_of(1)));
+    if (button_in(ui, name + "/know", box, know_words(card), look_of(1)).pressed) answer.know = true;
   }
   y += m.buttons_h;
   if (m.why_h > 0) {

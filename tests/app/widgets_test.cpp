@@ -54,10 +54,12 @@ struct Desk {
     Picture last;
     platform::headless::world().surface.pixel_ratio = scale;
     for (int i = 0; i < count; ++i) {
-      if (painting)
-        platform::headless::frame([&](ImDrawData* data) { last = rasterise(data, 0xff000000, scale, 1); });
-      else
+      if (!painting)
         platform::headless::frame();
+      else if (i + 1 < count)
+        platform::headless::frame([](ImDrawData*) {});  // textures stay wanted until a picture is made
+      else
+        platform::headless::frame([&](ImDrawData* data) { last = rasterise(data, 0xff000000, scale, 1); });
     }
     return last;
   }
@@ -81,10 +83,11 @@ struct Desk {
     ImGui::GetIO().AddMouseButtonEvent(0, false);
     frames();
   }
-  void stand_on(const std::string& id) {
+  Picture stand_on(const std::string& id) {
     ui.focus_wanted = id;
-    frames();
+    const Picture seen = frames();
     EXPECT_EQ(ui.ring_id, id);
+    return seen;
   }
   void key(ImGuiKeyChord chord) {
     ImGuiIO& io = ImGui::GetIO();
@@ -216,12 +219,31 @@ TEST(Widgets, AMenuOpensChoosesAndGivesTheKeyboardBack) {
   desk.key(ImGuiKey_Enter);
   desk.frames(3);
   ASSERT_NE(desk.ui.spots.find("light/0"), nullptr);
+  EXPECT_EQ(desk.ui.ring_id, "light/1") << "it opens on what is chosen";
   desk.key(ImGuiKey_DownArrow);
+  EXPECT_EQ(desk.ui.ring_id, "light/2");
+  desk.key(ImGuiKey_UpArrow);
+  EXPECT_EQ(desk.ui.ring_id, "light/1");
   desk.key(ImGuiKey_DownArrow);
   desk.key(ImGuiKey_Enter);
   EXPECT_EQ(desk.sheet.light, 2);
   desk.frames(2);
   EXPECT_EQ(desk.ui.ring_id, "light");
+}
+
+TEST(Widgets, AMenuLeavesTheScreenOnNoSideAndItsFieldUncovered) {
+  Desk desk;
+  desk.click("light");
+  desk.frames(3);
+  const Spots::Spot* field = desk.spot("light");
+  ASSERT_NE(field, nullptr);
+  for (const char* id : {"light/0", "light/1", "light/2"}) {
+    const Spots::Spot* row = desk.spot(id);
+    ASSERT_NE(row, nullptr) << id;
+    EXPECT_TRUE(row->max.y <= field->min.y || row->min.y >= field->max.y) << id;
+    EXPECT_GE(row->min.y, 0);
+    EXPECT_LE(row->max.y, 900);
+  }
 }
 
 TEST(Widgets, EscapeClosesAMenuWithoutChoosing) {
@@ -231,6 +253,203 @@ TEST(Widgets, EscapeClosesAMenuWithoutChoosing) {
   desk.key(ImGuiKey_Escape);
   EXPECT_EQ(desk.ui.spots.find("light/1"), nullptr);
   EXPECT_EQ(desk.sheet.light, 0);
+  desk.stand_on("light");
+  desk.key(ImGuiKey_Enter);
+  ASSERT_NE(desk.spot("light/1"), nullptr);
+  desk.key(ImGuiKey_Escape);
+  EXPECT_EQ(desk.spot("light/1"), nullptr);
+  EXPECT_EQ(desk.ui.ring_id, "light") << "the keyboard is back where it came from";
+}
+
+TEST(Widgets, EscapeLeavesTheKeyboardWhereItIs) {
+  Desk desk;
+  desk.stand_on("print");
+  desk.key(ImGuiKey_Escape);
+  EXPECT_EQ(desk.ui.ring_id, "print");
+}
+
+bool tip_shown() { return ImGui::GetForegroundDrawList()->VtxBuffer.Size > 0; }
+
+TEST(Widgets, ATipComesAfterFourTenthsOfASecondOfPointing) {
+  Desk desk;
+  desk.point("undo");
+  EXPECT_GT(platform::headless::record().wake_in_ms, 0) << "a frame is asked for when it is due";
+  EXPECT_LE(platform::headless::record().wake_in_ms, 450);
+  desk.frames(14);
+  EXPECT_FALSE(tip_shown()) << "18 frames are 0.3 s";
+  desk.seconds(0.2);
+  EXPECT_TRUE(tip_shown());
+  desk.point("share");
+  EXPECT_FALSE(tip_shown());
+}
+
+TEST(Widgets, ATipComesToTheKeyboardAsWell) {
+  Desk desk;
+  desk.stand_on("undo");
+  EXPECT_FALSE(tip_shown());
+  desk.seconds(0.5);
+  EXPECT_TRUE(tip_shown());
+}
+
+TEST(Widgets, AColumnScrollsByWheelAndStopsAtItsEnds) {
+  Desk desk;
+  ImGuiIO& io = ImGui::GetIO();
+  io.AddMousePosEvent(1330, 700);
+  desk.frames();
+  ASSERT_FALSE(desk.spot("long/last")->visible);
+  const float before = desk.spot("long/last")->min.y;
+  for (int i = 0; i < 20; ++i) {
+    io.AddMouseWheelEvent(0, -1);
+    desk.frames(2);
+  }
+  EXPECT_TRUE(desk.spot("long/last")->visible);
+  const float down = desk.spot("long/last")->min.y;
+  EXPECT_NEAR(before - down, 240 - 110, 1) << "as far as it is higher than its view";
+  for (int i = 0; i < 20; ++i) {
+    io.AddMouseWheelEvent(0, 1);
+    desk.frames(2);
+  }
+  EXPECT_EQ(desk.spot("long/last")->min.y, before);
+}
+
+TEST(Widgets, AColumnScrollsByItsBar) {
+  Desk desk;
+  const Spots::Spot* bar = desk.spot("scroll bar");
+  ASSERT_NE(bar, nullptr);
+  const ImVec2 at{(bar->min.x + bar->max.x) / 2, bar->min.y + 5};
+  ImGuiIO& io = ImGui::GetIO();
+  io.AddMousePosEvent(at.x, at.y);
+  desk.frames();
+  io.AddMouseButtonEvent(0, true);
+  desk.frames();
+  for (int i = 1; i <= 12; ++i) {
+    io.AddMousePosEvent(at.x, at.y + 8.0f * static_cast<float>(i));
+    desk.frames(1);
+  }
+  io.AddMouseButtonEvent(0, false);
+  desk.frames();
+  EXPECT_TRUE(desk.spot("long/last")->visible);
+}
+
+const platform::TextField* field_of(std::string_view id) {
+  for (const platform::TextField& field : platform::headless::record().fields)
+    if (field.id == id) return &field;
+  return nullptr;
+}
+
+TEST(Fields, LieWhereTheirTextIsDrawn) {
+  Desk desk;
+  const platform::TextField* field = field_of("search");
+  const Spots::Spot* box = desk.spot("search");
+  const Spots::Spot* cross = desk.spot("search/clear");
+  ASSERT_TRUE(field && box && cross);
+  EXPECT_GE(field->x, box->min.x + 16) << "right of the icon";
+  EXPECT_LE(field->x + field->width, cross->min.x);
+  EXPECT_GE(field->y, box->min.y);
+  EXPECT_LE(field->y + field->height, box->max.y);
+  EXPECT_EQ(field->value, "barb");
+}
+
+TEST(Fields, OpenWhenTheKeyboardComesToThemAndTellEveryLetter) {
+  Desk desk;
+  desk.stand_on("search");
+  EXPECT_EQ(platform::headless::record().open_field, "search");
+  platform::headless::type("rasb");
+  desk.frames();
+  EXPECT_EQ(desk.sheet.search, "rasb") << "while typing";
+  platform::headless::leave_field();
+  desk.frames();
+  EXPECT_EQ(platform::headless::record().open_field, "");
+  EXPECT_EQ(desk.sheet.search, "rasb");
+}
+
+TEST(Fields, EscapePutsBackWhatWasThere) {
+  Desk desk;
+  desk.stand_on("name");
+  platform::headless::type("Another name");
+  desk.frames();
+  EXPECT_EQ(desk.sheet.name, "Another name");
+  platform::headless::cancel_field();
+  desk.frames();
+  EXPECT_EQ(desk.sheet.name, "Riverbank, reading room");
+}
+
+TEST(Fields, ANumberIsReadWhenItIsLeftAndHeldWithinItsEnds) {
+  Desk desk;
+  desk.stand_on("tap_gh");
+  platform::headless::type("7,4");
+  desk.frames();
+  EXPECT_EQ(desk.sheet.tap_gh, 13) << "not yet";
+  platform::headless::leave_field();
+  desk.frames();
+  EXPECT_EQ(desk.sheet.tap_gh, 7) << "no decimals in this field";
+  desk.stand_on("share");
+  desk.stand_on("tap_gh");
+  platform::headless::type("4000");
+  platform::headless::leave_field();
+  desk.frames();
+  EXPECT_EQ(desk.sheet.tap_gh, 40);
+  desk.stand_on("share");
+  desk.stand_on("tap_gh");
+  platform::headless::type("soft");
+  platform::headless::leave_field();
+  desk.frames();
+  EXPECT_EQ(desk.sheet.tap_gh, 40) << "what is no number changes nothing";
+}
+
+TEST(Fields, ArrowsStepANumberWhileItIsTyped) {
+  Desk desk;
+  desk.stand_on("tap_gh");
+  platform::headless::step_field(1);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.tap_gh, 14);
+  platform::headless::step_field(-1);
+  desk.frames();
+  EXPECT_EQ(desk.sheet.tap_gh, 13);
+}
+
+TEST(Fields, TheFiguresOfAStepperOpenByEnter) {
+  Desk desk;
+  desk.stand_on("change");
+  EXPECT_EQ(platform::headless::record().open_field, "") << "Tab alone does not, so that + and − step";
+  desk.key(ImGuiKey_Enter);
+  EXPECT_EQ(platform::headless::record().open_field, "change");
+  platform::headless::type("25");
+  platform::headless::leave_field();
+  desk.frames();
+  EXPECT_EQ(desk.sheet.change_l, 25);
+}
+
+TEST(Widgets, AStillSheetAsksForNoMoreFrames) {
+  Desk desk;
+  platform::headless::frames_until_rest();
+  for (int i = 0; i < 5; ++i) {
+    desk.frames(1);
+    EXPECT_EQ(platform::headless::record().frames_owed, 0);
+    EXPECT_LT(platform::headless::record().wake_in_ms, 0);
+  }
+  desk.click("crowding");
+  EXPECT_LT(platform::headless::frames_until_rest(), 30) << "and comes to rest after a change";
+}
+
+TEST(Widgets, TheRingIsSeenInBothThemesOnEveryKindOfControl) {
+  for (const Theme theme : {Theme::light, Theme::dark}) {
+    Desk desk(true);
+    desk.theme = theme;
+    const ImU32 focus = palette(theme).focus & 0xffffff;
+    const Picture without = desk.stand_on("long/last");
+    for (const char* id :
+         {"share", "print", "shoals", "group", "search", "crowding", "shelf/1", "row/cherry", "tab/tank", "light"}) {
+      const Picture with = desk.stand_on(id);
+      const Spots::Spot* at = desk.spot(id);
+      int pixels = 0;
+      for (int y = static_cast<int>(at->min.y) - 5; y < static_cast<int>(at->max.y) + 5; ++y)
+        for (int x = static_cast<int>(at->min.x) - 32; x < static_cast<int>(at->max.x) + 32; ++x)
+          if (x >= 0 && (with.at(x, y) & 0xffffff) == focus && (without.at(x, y) & 0xffffff) != focus) ++pixels;
+      // A ring 2 px wide around the box has at least its perimeter in pixels, give or take its round corners.
+      EXPECT_GT(pixels, static_cast<int>(at->max.x - at->min.x)) << id;
+    }
+  }
 }
 
 TEST(Widgets, ARowIsLiftedByADragAndEnteredByTheKeyboardOnly) {
@@ -387,7 +606,7 @@ TEST(Widgets, AChangeEasesThereAndArrives) {
   const float under_way = eased(desk.ui, "some value", 100);
   EXPECT_GT(under_way, 1);
   EXPECT_LT(under_way, 100);
-  for (int i = 0; i < 5; ++i) {
+  for (int i = 0; i < 11; ++i) {
     desk.frames(1);
     eased(desk.ui, "some value", 100);
   }

@@ -14,13 +14,13 @@ constexpr float row_height = 30, pad = 5, tick_w = 22;
 
 void open_menu(Ui&, std::string_view id) { ImGui::OpenPopup(std::string(id).c_str()); }
 
-bool begin_menu(Ui& ui, std::string_view id, const Box& button, float width) {
+bool begin_menu(Ui& ui, std::string_view id, const Box& button, float width, float height) {
   const std::string name(id);
   if (!ImGui::IsPopupOpen(name.c_str())) return false;
   const ImVec2 screen = ImGui::GetIO().DisplaySize;
   const float x = std::clamp(button.x, 4.0f, std::max(4.0f, screen.x - width - 4));
   const float below = screen.y - button.bottom() - 8, above = button.y - 8;
-  const bool drops = below >= 200 || below >= above;
+  const bool drops = below >= height || below >= above;
   ImGui::SetNextWindowPos({x, drops ? button.bottom() + 4 : button.y - 4}, ImGuiCond_Always, {0, drops ? 0.0f : 1.0f});
   ImGui::SetNextWindowSizeConstraints({width, 1}, {width, std::max(100.0f, drops ? below : above)});
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, ImVec2(pad, pad));
@@ -84,12 +84,16 @@ int select(Ui& ui, std::string_view id, const Box& box, std::span<const std::str
   draw_icon(pen, Icon::chevron, {box.right() - 22, box.y + box.h / 2 - 7}, 14, enabled ? p.ink2 : p.ink3);
   if (of.ring) draw_ring(ui, box, look);
   const std::string menu = std::string(id) + "/menu";
-  if (of.pressed) open_menu(ui, menu);
+  if (of.pressed) {
+    open_menu(ui, menu);
+    if (of.ring && known) ui.focus_wanted = std::string(id) + "/" + std::to_string(chosen);
+  }
   int picked = -1;
   float width = box.w;
   for (const std::string_view& word : words)
     width = std::max(width, std::ceil(text_width(pen, medium(type::body), word)) + tick_w + 8 + 2 * pad + 8);
-  if (begin_menu(ui, menu, box, width)) {
+  const float height = static_cast<float>(words.size()) * (ui.touch ? 44 : row_height) + 2 * pad;
+  if (begin_menu(ui, menu, box, width, height)) {
     for (size_t i = 0; i < words.size(); ++i)
       if (menu_row(ui, std::string(id) + "/" + std::to_string(i), words[i], {.ticked = static_cast<int>(i) == chosen}))
         picked = static_cast<int>(i);

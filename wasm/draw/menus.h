@@ -16,7 +16,8 @@ int select(Ui& ui, std::string_view id, const Box& box, std::span<const std::str
 /// A list that hangs from a button. `open_menu` when the button is pressed; then each frame `if (begin_menu(...)) { ...;
 /// end_menu(ui); }`. Escape and a click elsewhere close it; the keyboard goes back to the button.
 void open_menu(Ui& ui, std::string_view id);
-bool begin_menu(Ui& ui, std::string_view id, const Box& button, float width);
+/// `height` is about what it will need: where that is not left below the button, it hangs on the roomier side.
+bool begin_menu(Ui& ui, std::string_view id, const Box& button, float width, float height = 200);
 void end_menu(Ui& ui);
 struct MenuRow {
   bool ticked = false;

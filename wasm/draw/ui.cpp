@@ -27,6 +27,18 @@ float settled(const Ui& ui, const Ui::Eased& e, float ms) {
   return e.from + (e.to - e.from) * (1 - left * left * left);
 }
 
+/// The last item has the keyboard from now on. ImGui::FocusItem asks for it in the next frame instead, and forgets the wish when
+/// the item that has it until then is drawn later in this frame in another child window.
+void take_keyboard() {
+  ImGuiContext& g = *ImGui::GetCurrentContext();
+  ImGui::SetNavWindow(g.CurrentWindow);
+  ImGui::SetFocusID(g.LastItemData.ID, g.CurrentWindow);
+  g.NavInitResult.ID = 0;
+  g.NavIdIsAlive = true;
+  ImGui::SetNavCursorVisible(true);
+  ImGui::ScrollToItem(ImGuiScrollFlags_KeepVisibleEdgeY);
+}
+
 }  // namespace
 
 void begin_ui(Ui& ui, const Palette& palette, const Faces& faces, float device_scale) {
@@ -94,10 +106,9 @@ Item item(Ui& ui, std::string_view id, const Box& box, std::string_view label, c
                                        look.pointer_only ? ImGuiButtonFlags_None : ImGuiButtonFlags_EnableNav);
   if (look.repeat) ImGui::PopItemFlag();
   if (ui.focus_wanted == id && look.enabled) {
-    ImGui::FocusItem();
-    ImGui::SetNavCursorVisible(true);
+    take_keyboard();
     ui.focus_wanted.clear();
-    platform::wake(3);  // it arrives in the next frame
+    platform::wake(3);
   }
   got.hovered = ImGui::IsItemHovered();
   got.held = ImGui::IsItemActive();

@@ -78,7 +78,7 @@ ShelfAnswer shelf_answer(const Plan& plan, const Catalog& catalog, const Species
 
 /// "Room for 9", "Just 8, no more", "8 fit, 10 are better", "In the plan: 10, room for 2 more", "Lane 53 cm short", "GH 4 too
 /// hard". Metric, or in °F, inches and US gallons.
-std::string shelf_words(const ShelfAnswer& answer, bool us_units = false);
+std::string shelf_words(const ShelfAnswer& answer);
 
 /// How many are picked up at once: the good group; of a kind in the plan what its good group lacks, else one more. 1 or more.
 int usual_addition(const Species& species, int in_plan);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "advice/shelf.h"
 #include "notebook/say.h"
-#include "units/convert.h"
 
 namespace shoalwright {
 
@@ -14,10 +13,7 @@ constexpr int countless = 1000;
 
 std::string number(int n) { return std::to_string(n); }
 
-std::string length(double cm, bool us) { return us ? amount(in_from_cm(cm), 1, "in") : amount(cm, cm < 10 ? 1 : 0, "cm"); }
-std::string volume(double l, bool us) { return us ? amount(us_gal_from_l(l), 0, "gal") : amount(l, 0, "L"); }
-std::string temperature(double c, bool us) { return us ? amount(f_from_c(c), 0, "°F") : amount(c, 1, "°C"); }
-std::string warmth(double c, bool us) { return us ? amount(f_difference_from_c(c), 0, "°F") : amount(c, 1, "°C"); }
+std::string length(double cm) { return amount(cm, cm < 10 ? 1 : 0, "cm"); }
 
 std::string plates(const ShelfLimit& limit) {
   std::vector<std::string> numbers;
@@ -34,14 +30,14 @@ std::string no_room(const std::string& rule) {
   return "Nitrate too high for it";
 }
 
-std::string said(const ShelfLimit& limit, int least, bool us) {
+std::string said(const ShelfLimit& limit, int least) {
   switch (limit.measure) {
-    case Measure::lane: return "Lane " + length(limit.amount, us) + " short";
-    case Measure::tank_length: return "Tank " + length(limit.amount, us) + " too short";
-    case Measure::tank_width: return "Tank " + length(limit.amount, us) + " too narrow";
-    case Measure::water_height: return "Water " + length(limit.amount, us) + " too low";
-    case Measure::tank_volume: return "Tank " + volume(limit.amount, us) + " too small";
-    case Measure::temperature: return warmth(limit.amount, us) + (limit.too_high ? " too warm" : " too cold");
+    case Measure::lane: return "Lane " + length(limit.amount) + " short";
+    case Measure::tank_length: return "Tank " + length(limit.amount) + " too short";
+    case Measure::tank_width: return "Tank " + length(limit.amount) + " too narrow";
+    case Measure::water_height: return "Water " + length(limit.amount) + " too low";
+    case Measure::tank_volume: return "Tank " + amount(limit.amount, 0, "L") + " too small";
+    case Measure::temperature: return amount(limit.amount, 1, "°C") + (limit.too_high ? " too warm" : " too cold");
     case Measure::ph: return "pH " + amount(limit.amount, 1, "") + (limit.too_high ? " too high" : " too low");
     case Measure::gh: return "GH " + amount(limit.amount, 1, "") + (limit.too_high ? " too hard" : " too soft");
     case Measure::kh: return "KH " + amount(limit.amount, 1, "") + (limit.too_high ? " too high" : " too low");
@@ -63,10 +59,10 @@ std::string inside(std::string words) {
   return words;
 }
 
-std::string then(const ShelfAnswer& answer, bool us) {
+std::string then(const ShelfAnswer& answer) {
   if (answer.keep_lid_on) return "; jumps, keep the lid on";
-  if (answer.then_at_most_c) return ", then " + temperature(*answer.then_at_most_c, us) + " at most";
-  if (answer.then_at_least_c) return ", then " + temperature(*answer.then_at_least_c, us) + " at least";
+  if (answer.then_at_most_c) return ", then " + amount(*answer.then_at_most_c, 1, "°C") + " at most";
+  if (answer.then_at_least_c) return ", then " + amount(*answer.then_at_least_c, 1, "°C") + " at least";
   return "";
 }
 
@@ -74,8 +70,8 @@ std::string many(int n) { return n < countless ? number(n) : number(countless) +
 
 }  // namespace
 
-std::string shelf_words(const ShelfAnswer& answer, bool us) {
-  const std::string first = answer.first ? said(*answer.first, answer.least, us) : "Does not fit";
+std::string shelf_words(const ShelfAnswer& answer) {
+  const std::string first = answer.first ? said(*answer.first, answer.least) : "Does not fit";
   if (answer.in_plan > 0) {
     const std::string here = "In the plan: " + number(answer.in_plan);
     if (!answer.room_for) return here;
@@ -87,7 +83,7 @@ std::string shelf_words(const ShelfAnswer& answer, bool us) {
     case ShelfFit::unknown:
       return answer.waits_for_kind ? "Not known: a kind in the plan is not" : "Not known: planting is not given";
     case ShelfFit::over: return first;
-    case ShelfFit::spare: return "Room for " + many(*answer.room_for) + then(answer, us);
+    case ShelfFit::spare: return "Room for " + many(*answer.room_for) + then(answer);
     case ShelfFit::just: break;
   }
   const int most = *answer.room_for;

@@ -129,7 +129,6 @@ TEST(Shelf, SaysAnimalsFirst) {
   EXPECT_EQ(shelf_words(answer), "Room for 9");
   answer.then_at_most_c = 26;
   EXPECT_EQ(shelf_words(answer), "Room for 9, then 26 °C at most");
-  EXPECT_EQ(shelf_words(answer, true), "Room for 9, then 79 °F at most");
   answer.then_at_most_c.reset();
   answer.keep_lid_on = true;
   EXPECT_EQ(shelf_words(answer), "Room for 9; jumps, keep the lid on");
@@ -156,21 +155,19 @@ TEST(Shelf, SaysOfAKindInThePlanThatItIsThere) {
 
 TEST(Shelf, SaysALimitInItsNumber) {
   using Measure = ShelfLimit::Measure;
-  const auto words = [](Measure measure, double amount, bool too_high = true, bool us = false) {
+  const auto words = [](Measure measure, double amount, bool too_high = true) {
     return shelf_words(
         {.fit = ShelfFit::over,
          .largest = 0,
          .room_for = 0,
-         .first = ShelfLimit{.rule = "crowding-bottom", .measure = measure, .amount = amount, .too_high = too_high}},
-        us);
+         .first = ShelfLimit{.rule = "crowding-bottom", .measure = measure, .amount = amount, .too_high = too_high}});
   };
   EXPECT_EQ(words(Measure::lane, 53), "Lane 53 cm short");
-  EXPECT_EQ(words(Measure::lane, 50.8, true, true), "Lane 20 in short");
   EXPECT_EQ(words(Measure::gh, 4), "GH 4 too hard");
   EXPECT_EQ(words(Measure::gh, 4, false), "GH 4 too soft");
   EXPECT_EQ(words(Measure::ph, 0.8, false), "pH 0.8 too low");
   EXPECT_EQ(words(Measure::temperature, 3), "3 °C too warm");
-  EXPECT_EQ(words(Measure::temperature, 5, false, true), "9 °F too cold");
+  EXPECT_EQ(words(Measure::temperature, 5, false), "5 °C too cold");
   EXPECT_EQ(words(Measure::tank_volume, 100), "Tank 100 L too small");
   EXPECT_EQ(words(Measure::count, 0), "No room on the floor");
 }

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "app/look.h"
+#include "draw/ui.h"
+#include "views/shelf_work.h"
+
+namespace shoalwright {
+
+/// What the shelf keeps: what is asked of it, and its answers.
+struct ShelfState {
+  std::string search;
+  ShelfFilter filter;
+  ShelfOrder order = ShelfOrder::closest_first;
+  ShelfWork work;
+  ShelfRows rows;
+  bool open = false;  ///< slid over the tank where it is folded to a rail
+};
+
+/// All kinds that there are, each with its room beside the plan as it is. Spots: `shelf.search`,
+/// `shelf.filter/has-room|small|shoals| shrimp`, `shelf.level/0..3`, `shelf.order`, `shelf.row/<species>`, and where nothing is
+/// found `shelf.closest`, `shelf.clear`.
+void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out);
+
+/// The shelf folded to a strip with a button that opens it. Spot: `shelf.open`.
+void draw_shelf_rail(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out);
+
+}  // namespace shoalwright

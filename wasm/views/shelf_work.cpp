@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#include "views/shelf_work.h"
+
+#include <chrono>
+
+namespace shoalwright {
+
+bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms) {
+  using Clock = std::chrono::steady_clock;
+  if (!work.search || !(work.search->plan() == plan)) {
+    work.search = std::make_unique<ShelfSearch>(plan, catalog);
+    work.kinds = shelf_kinds(work.search->plan(), catalog);
+    work.next = 0;
+    ++work.revision;
+  }
+  if (work.done()) return true;
+  const Clock::time_point begin = Clock::now();
+  do {
+    const Species& kind = *work.kinds[work.next++];
+    work.answers[kind.id] = work.search->answer(kind);
+  } while (!work.done() && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < budget_ms);
+  if (work.done()) ++work.revision;
+  return work.done();
+}
+
+const ShelfAnswer* answer_of(const ShelfWork& work, const std::string& species) {
+  const auto found = work.answers.find(species);
+  return found == work.answers.end() ? nullptr : &found->second;
+}
+
+void list_rows(ShelfRows& rows, const ShelfWork& work, const Catalog& catalog, const std::string& query,
+               const ShelfFilter& filter, ShelfOrder order) {
+  const ShelfRows::Asked asked{query, filter, order, work.revision};
+  if (rows.asked == asked) return;
+  rows.asked = asked;
+  std::vector<ShelfRow> found;
+  for (const Species* kind : find_on_shelf(work.search->plan(), catalog, query)) {
+    const ShelfAnswer* answer = answer_of(work, kind->id);
+    if (passes(filter, *kind, answer)) found.push_back({kind, answer});
+  }
+  put_in_order(found, order);
+  rows.kinds.clear();
+  for (const ShelfRow& row : found) rows.kinds.push_back(row.species);
+}
+
+}  // namespace shoalwright

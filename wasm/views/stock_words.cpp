@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "views/stock_words.h"
+
+#include <algorithm>
+
+#include "notebook/say.h"
+
+namespace shoalwright {
+namespace {
+
+std::string counted(int n, const char* one, const char* many) { return std::to_string(n) + " " + (n == 1 ? one : many); }
+
+std::string sexes(const Kept& kept) {
+  if (!kept.males && !kept.females) return "";
+  if (kept.males == 1 && kept.females == 1 && kept.count == 2) return "one pair; male and female";
+  std::string words;
+  if (kept.males) words = counted(*kept.males, "male", "males");
+  if (kept.females) words += (words.empty() ? "" : ", ") + counted(*kept.females, "female", "females");
+  return words;
+}
+
+std::string group_words(const Species::Life::Group& group) {
+  switch (group.kind) {
+    case GroupKind::solitary: return "lives alone";
+    case GroupKind::pair: return group.least < 2 ? "alone or as a pair" : "lives as a pair";
+    case GroupKind::harem:
+    case GroupKind::loose:
+    case GroupKind::shoal:
+    case GroupKind::colony: break;
+  }
+  const std::string least = "least " + std::to_string(group.least);
+  return group.good > group.least ? least + "; good group at " + std::to_string(group.good) : least;
+}
+
+std::string least_words(const Species::Life::Group& group) {
+  const bool counts = group.kind != GroupKind::solitary && group.kind != GroupKind::pair;
+  return counts ? "least " + std::to_string(group.least) : group_words(group);
+}
+
+}  // namespace
+
+std::string stock_advice(const Kept& kept) {
+  if (!kept.species) return "Not in the catalogue; sums wait for it";
+  const Species::Life::Group& group = kept.species->life.group;
+  const std::string of_sexes = sexes(kept);
+  if (kept.have > 0) {
+    const std::string here =
+        kept.have >= kept.count
+            ? (kept.count == 1 ? "swims here" : "all " + std::to_string(kept.count) + " swim here")
+            : std::to_string(kept.have) + " of " + std::to_string(kept.count) + (kept.have == 1 ? " swims here" : " swim here");
+    return here + "; " + (of_sexes.empty() ? least_words(group) : of_sexes);
+  }
+  if (of_sexes.empty()) return group_words(group);
+  return of_sexes.compare(0, 8, "one pair") == 0 ? of_sexes : least_words(group) + "; " + of_sexes;
+}
+
+std::string stock_sum(const std::vector<Kept>& stock) {
+  int animals = 0;
+  bool all_fish = true;
+  for (const Kept& kept : stock) {
+    animals += kept.count;
+    all_fish = all_fish && kept.species && kept.species->kind == "fish";
+  }
+  const std::string heads = all_fish ? std::to_string(animals) + " fish" : counted(animals, "animal", "animals");
+  return heads + ", " + std::to_string(stock.size()) + " species";
+}
+
+std::string piece_name(const std::string& kind) {
+  std::string name = kind;
+  constexpr const char* branch = "branch-";
+  if (name.compare(0, 7, branch) == 0) name.replace(6, 1, ", ");
+  std::replace(name.begin(), name.end(), '-', ' ');
+  return capital(name);
+}
+
+}  // namespace shoalwright

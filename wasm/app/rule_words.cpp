@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: MIT
+#include "app/rule_words.h"
+
+#include "notebook/say.h"
+#include "plan/defaults.h"
+#include "rules/limits.h"
+
+namespace shoalwright {
+
+namespace {
+
+std::string past_edge(double error, const Steps& steps, int decimals, std::string_view unit, std::string_view measured_with) {
+  return "Each kind has a range that it lives in and inside it one that it thrives in. Past the edge by no more than " +
+         amount(error, decimals, unit) + ", which is what " + std::string(measured_with) + " may read wrong, is a note; up to " +
+         amount(steps.strain, decimals, unit) + " a watch.";
+}
+
+std::string of_share(double value) { return amount(value, 2, ""); }
+
+std::string crowding_words(std::string_view where) {
+  return "Each animal wants room by the length it grows to and by how it lives; wanted over open is summed for " +
+         std::string(where) + ". Up to " + of_share(crowding_note_to) + " is a note at most, up to " +
+         of_share(crowding_watch_to) + " a watch, up to " + of_share(crowding_strain_to) + " a strain.";
+}
+
+}  // namespace
+
+std::string rule_words(std::string_view rule) {
+  if (rule == "water-temperature")
+    return past_edge(limits::error_temperature_c, limits::temperature_steps_c, 1, "°C", "a thermometer");
+  if (rule == "water-ph") return past_edge(limits::error_ph, limits::ph_steps, 1, "", "a kit");
+  if (rule == "water-gh") return past_edge(limits::error_gh_dgh, limits::gh_steps_dgh, 0, "°dH", "a kit");
+  if (rule == "water-kh")
+    return "Each kind has a range that it lives in. KH follows GH and pH: up to " + amount(limits::error_kh_dkh, 0, "°dH") +
+           " past an edge is a note, more a watch; only kinds that need hard water are strained by too little.";
+  if (rule == "crowding-top" || rule == "crowding-mid") return crowding_words("each third of the depth");
+  if (rule == "crowding-bottom") return crowding_words("the lowest third of the depth, and for the floor");
+  if (rule == "territory")
+    return "Who holds ground wants floor by the square of its length, a shoal by its number; nine tenths of the floor can be "
+           "used. Up to " +
+           of_share(crowding_note_to) + " of it nothing is said, up to " + of_share(crowding_watch_to) + " is a watch.";
+  if (rule == "swim-lane" || rule == "tank-length")
+    return "A swimmer wants a clear run of several of its adult lengths, by how it lives. From " + percent(lane_note_from) +
+           " of it on is a note, from " + percent(lane_watch_from) + " a watch; under " + percent(lane_harm_below) +
+           " in an empty tank it is hurt. Some kinds are not kept under a certain length of tank, however few.";
+  if (rule == "tank-width")
+    return "Front to back a fish wants " + amount(width_quiet_from, 1, "") + " of its adult lengths to turn at ease; under " +
+           amount(width_harm_below, 1, "") + " it cannot.";
+  if (rule == "tank-height")
+    return "A tall fish wants water over the substrate of " + amount(height_quiet_from, 1, "") +
+           " times its height with fins; under " + amount(height_strain_below, 1, "") + " is a strain.";
+  if (rule == "tank-volume")
+    return "Some kinds are not kept in less than a certain volume, however few. Under " + percent(least_tank_harm_below) +
+           " of it they are hurt.";
+  if (rule == "group-size")
+    return "The card of each kind has the least and a good size of group. Between the two it is a note or a watch, under the "
+           "least a strain "
+           "or worse; a loner has its own rule the other way round.";
+  if (rule == "adult-size")
+    return "All room is reckoned at the size that the animals grow to. Sold under " + percent(limits::sold_small_share) +
+           " of it, a fish hides what it will need.";
+  if (rule == "lid") return "By how readily a kind jumps; a tank with a lid keeps it.";
+  if (rule == "load")
+    return "Food becomes ammonia and then nitrate. The weekly change that would hold nitrate " +
+           amount(load_nitrate_mg_l, 0, "mg/L") + " above the tap says how much waste there is, whatever is changed now: up to " +
+           percent(load_quiet_to) + " nothing is said, up to " + percent(load_watch_to) + " is a watch.";
+  if (rule == "nitrate")
+    return "Nitrate rises between changes and falls with each, until both balance. Your own limit holds; without one it is " +
+           amount(default_nitrate_mg_l[0], 0, "") + ", " + amount(default_nitrate_mg_l[1], 0, "") + " or " +
+           amount(default_nitrate_mg_l[2], 0, "mg/L") +
+           " as the view is lenient, usual or strict. A tenth over is what a kit may read wrong.";
+  if (rule == "unknown-input") return "What is not known is never taken for fine: the verdict waits until it is given.";
+  if (rule == "unknown-species") return "A kind without a card has no figures, and no sum is made up without it.";
+  if (rule == "empty") return "Company, room and load are judged by what lives in the tank.";
+  return "";
+}
+
+std::string evidence_words(const Finding& finding) {
+  switch (finding.evidence) {
+    case Evidence::published: {
+      const std::string_view cited = citation(finding.source);
+      return "Published: " + std::string(cited.empty() ? std::string_view(finding.source) : cited);
+    }
+    case Evidence::common_practice: return "Common practice, no source.";
+    case Evidence::from_memory: return "From memory; no source has been checked for it.";
+    case Evidence::keeper: return "Your own value.";
+  }
+  return "";
+}
+
+}  // namespace shoalwright

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
+#include <array>
 #include <cmath>
 #include <fstream>
 #include <sstream>
@@ -110,6 +111,145 @@ TEST(SceneSheet, DemoTankFromTheFrontAndFromAbove) {
         draw_plan_view(list, cache, {{45, 110 + front.y}, px_per_cm * 0.65f});
       });
       keep_shot(picture, std::string(name).substr(0, 5) + (theme == Theme::light ? "-light" : "-dark"));
+    }
+  }
+}
+
+/// Every shape of tank at measures that keepers have, with the same furniture set into its middle.
+struct ShapedTank {
+  const char* name;
+  Plan plan;
+};
+
+std::vector<ShapedTank> shaped_tanks() {
+  std::vector<ShapedTank> out;
+  const auto tank = [&out](const char* name, Shape shape, auto set) {
+    Plan plan;
+    plan.tank.shape = shape;
+    plan.tank.height_cm = 45;
+    plan.tank.fill_cm = 42;
+    plan.tank.glass_mm = 8;
+    plan.tank.lid = true;
+    set(plan.tank);
+    plan.substrate = {.kind = SubstrateKind::fine_sand, .front_cm = 3, .back_cm = 6, .other_keys = ""};
+    const double l = inside_length_cm(plan.tank), w = inside_width_cm(plan.tank);
+    const auto piece = [&](const char* kind, double x, double z, double length, double depth, double height) {
+      Piece one;
+      one.kind = kind;
+      one.x_cm = x;
+      one.z_cm = z;
+      one.length_cm = length;
+      one.depth_cm = depth;
+      one.height_cm = height;
+      plan.pieces.push_back(one);
+    };
+    piece("branch", l * 0.45, w * 0.55, l * 0.35, w * 0.2, 24);
+    piece("stone", l * 0.55, w * 0.4, l * 0.14, w * 0.16, 9);
+    piece("stem-plants", l * 0.6, w * 0.65, l * 0.16, w * 0.2, 28);
+    out.push_back({name, plan});
+  };
+  tank("rectangular", Shape::rectangular, [](Tank& t) { t.length_cm = 80, t.width_cm = 35; });
+  tank("bow-front", Shape::bow_front, [](Tank& t) { t.length_cm = 80, t.width_cm = 35, t.bow_cm = 10; });
+  tank("cylinder", Shape::cylinder, [](Tank& t) { t.diameter_cm = 55; });
+  tank("half-cylinder", Shape::half_cylinder, [](Tank& t) { t.diameter_cm = 90; });
+  tank("quarter-cylinder", Shape::quarter_cylinder, [](Tank& t) { t.diameter_cm = 120; });
+  tank("hexagon", Shape::hexagon, [](Tank& t) { t.side_cm = 32; });
+  tank("pentagon-corner", Shape::pentagon_corner, [](Tank& t) { t.side_cm = 65, t.front_cm = 30; });
+  tank("prism", Shape::prism, [](Tank& t) { t.outline_cm = {{0, 0}, {50, 0}, {50, 20}, {85, 20}, {85, 50}, {0, 50}}; });
+  return out;
+}
+
+int pixels_apart(const Picture& a, const Picture& b, int x0, int y0, int x1, int y1) {
+  int apart = 0;
+  for (int y = y0; y < y1; ++y)
+    for (int x = x0; x < x1; ++x)
+      if (a.at(x, y) != b.at(x, y)) ++apart;
+  return apart;
+}
+
+TEST(SceneSheet, EveryTankShapeDrawsItsFurnitureInsideItsGlass) {
+  for (const ShapedTank& tank : shaped_tanks()) {
+    SCOPED_TRACE(tank.name);
+    for (const Theme theme : {Theme::light, Theme::dark}) {
+      Plan bare = tank.plan;
+      bare.pieces.clear();
+      SceneCache with, without;
+      update(with, scene_of(tank.plan, theme));
+      update(without, scene_of(bare, theme));
+      constexpr float px = 5;
+      const Vec front = front_size_cm(with.built_for) * px, above = plan_size_cm(with.built_for) * px;
+      const ImVec2 front_at{45, 50}, plan_at{45, 100 + front.y};
+      Easel easel(static_cast<int>(std::max(front.x, above.x)) + 90, static_cast<int>(front.y + above.y) + 140,
+                  colours_of(theme).ground);
+      const auto paint = [&](const SceneCache& cache) {
+        return easel.paint(
+            [&](ImDrawList* list) {
+              draw_front(list, cache, front_at, px, {}, nullptr);
+              draw_plan_view(list, cache, {plan_at, px});
+            },
+            1, 1);
+      };
+      const Picture furnished = paint(with), empty = paint(without);
+      keep_shot(furnished, std::string("shape-") + tank.name + (theme == Theme::light ? "-light" : "-dark"));
+      const auto box = [](ImVec2 at, Vec size) {
+        return std::array<int, 4>{static_cast<int>(at.x), static_cast<int>(at.y), static_cast<int>(at.x + size.x) + 1,
+                                  static_cast<int>(at.y + size.y) + 1};
+      };
+      const auto f = box(front_at, front), p = box(plan_at, above);
+      const int in_front = pixels_apart(furnished, empty, f[0], f[1], f[2], f[3]),
+                in_plan = pixels_apart(furnished, empty, p[0], p[1], p[2], p[3]);
+      EXPECT_GT(in_front, 1500);
+      EXPECT_GT(in_plan, 1000);
+      EXPECT_EQ(pixels_apart(furnished, empty, 0, 0, furnished.width, furnished.height), in_front + in_plan);
+    }
+  }
+}
+
+/// The field of a plan: every group around the middle of its shoal.
+CrowdingField field_of(const Plan& plan, const ProfilePicture& profile, const std::vector<Shoal>& shoals, bool over) {
+  std::vector<FieldShare> shares;
+  for (size_t i = 0; i < profile.shares.size(); ++i) {
+    float home = 0, count = 0;
+    for (const DrawnAnimal& one : shoals[i].animals) {
+      home += static_cast<float>(one.x_cm);
+      ++count;
+    }
+    shares.push_back({home / std::max(1.0f, count), 16, profile.shares[i].wanted_l_cm});
+  }
+  return spread_field(profile.depth_cm, profile.open_l_cm, shares, {1, 1, 1, 1, 1, 1, 1, 0.85f, 0.75f},
+                      std::vector<bool>(profile.depth_cm.size(), over), static_cast<float>(inside_length_cm(plan.tank)));
+}
+
+TEST(SceneSheet, CrowdingAndDepthProfile) {
+  for (const bool crowded : {false, true}) {
+    Plan plan = plan_from("riverbank.json");
+    const int held = crowded ? 5 : 0;
+    if (crowded) {
+      Group barbs;
+      barbs.species = "puntigrus-tetrazona";
+      barbs.count = 30;
+      plan.stock.push_back(barbs);
+    }
+    const std::vector<Kept> stock = resolve_stock(plan, built_in());
+    const std::vector<Shoal> shoals = place_shoals(plan, stock);
+    const Plan before = plan_from("riverbank.json");
+    const ProfilePicture profile = profile_picture(plan, stock, crowded ? &before : nullptr, built_in(), held);
+    CrowdingCache crowding;
+    EXPECT_TRUE(update(crowding, field_of(plan, profile, shoals, crowded)));
+    EXPECT_FALSE(update(crowding, field_of(plan, profile, shoals, crowded)));
+    EXPECT_EQ(crowding.hatch.empty(), !crowded);
+    for (const Theme theme : {Theme::light, Theme::dark}) {
+      SceneCache cache;
+      update(cache, scene_of(plan, theme));
+      const Vec front = front_size_cm(cache.built_for) * px_per_cm;
+      Easel easel(static_cast<int>(front.x) + 240, static_cast<int>(front.y) + 90, colours_of(theme).ground);
+      const Picture picture = easel.paint([&](ImDrawList* list) {
+        draw_front(list, cache, {45, 50}, px_per_cm, shoals, &crowding);
+        const float top = profile_top_l_cm(profile);
+        const ImVec2 line = front_point({{45, 50}, px_per_cm}, cache.built_for, 0, plan.tank.fill_cm);
+        draw_depth_profile(list, profile, {front.x + 75, line.y, px_per_cm, 120 / top}, colours_of(theme));
+      });
+      keep_shot(picture, std::string(crowded ? "over" : "crowding") + (theme == Theme::light ? "-light" : "-dark"));
     }
   }
 }

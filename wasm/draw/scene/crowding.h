@@ -17,6 +17,21 @@ struct CrowdingField {
   bool operator==(const CrowdingField&) const = default;
 };
 
+/// One group in the field: where along the tank it keeps to most, how far it spreads from there, and what it wants at each depth.
+struct FieldShare {
+  float home_cm = 0, reach_cm = 1;
+  std::vector<float> wanted_l_cm;  ///< litres per cm of depth, one value a row
+};
+
+/// Spreads what groups want along their rows. `open_l_cm` has one value a row, `open_share` one a column (1 all open, 0 all taken
+/// by plants; empty: open throughout), `over` one a row: whether the level itself has less room than is wanted. A row's mean is
+/// what is wanted over what is open there. Where the level has room no spot passes 0.985: the row is bent under that ceiling with
+/// its mean kept, since fish spread until no spot is over; only a mean that is above the ceiling itself is held to it. Rows
+/// without water are not a number. Nothing (rows 0) without two depths and a length.
+CrowdingField spread_field(const std::vector<float>& depth_cm, const std::vector<float>& open_l_cm,
+                           const std::vector<FieldShare>& shares, const std::vector<float>& open_share,
+                           const std::vector<bool>& over, float length_cm);
+
 /// Where a contour may carry its words, in the plan's axes.
 struct ContourLabel {
   float level = 0;  ///< 0.25, 0.5, 0.75

@@ -124,26 +124,41 @@ void add_rear_bank(SceneCache& cache) {
     rails[1].colours.push_back(mix(near, far, (panes.front) / std::max(1.0f, cache.width_cm)));
   }
   add_sheet(cache.front_far, rails);
+  // A little grain on the open bank, finer and paler towards the back.
+  Dice dice{seed_of(std::span<const double>(&scene.back_cm, 1), "bank")};
+  const int count = std::clamp(static_cast<int>(cache.length_cm * 1.3f), 20, 130);
+  for (int i = 0; i < count; ++i) {
+    const float x = dice.between(0.3f, cache.length_cm - 0.5f), share = dice.between(0.05f, 0.9f);
+    const Panes panes = panes_at(cache, x);
+    const float h = static_cast<float>(ground_cm(scene, static_cast<double>(lerp(panes.front, panes.back, share))));
+    const float size = ground.grain_cm * dice.between(0.5f, 1.2f) * (1 - 0.5f * share);
+    const ImU32 grain = mix(dice.next() < 0.6f ? ground.grain_dark : ground.grain_light, c.waterBot, 0.15f + 0.3f * share);
+    add_quad(cache.front_far, {x, h}, {x + size * 1.7f, h}, {x + size * 1.7f, h - size * 0.8f}, {x, h - size * 0.8f},
+             with_alpha(grain, 0.5f), with_alpha(grain, 0.5f));
+  }
 }
 
 void add_front_sand(SceneCache& cache) {
   const Scene& scene = cache.built_for;
   if (!(scene.front_cm > 0) && !(scene.back_cm > 0)) return;
   const Ground ground = ground_of(scene);
-  Rail rails[2];
+  Rail rails[3];
   std::vector<Vec> line;
   for (int i = 0; i < columns; ++i) {
     const float x = column_x(cache, i);
     const float top = std::max(0.0f, static_cast<float>(ground_cm(scene, panes_at(cache, x).front)) + ripple(x, 0));
     line.push_back({x, top});
     rails[0].points.push_back({x, top});
-    rails[1].points.push_back({x, 0});
+    rails[1].points.push_back({x, top * 0.82f});
+    rails[2].points.push_back({x, 0});
   }
-  rails[0].colours.assign(rails[0].points.size(), ground.face);
-  rails[1].colours.assign(rails[1].points.size(), ground.foot);
+  // The lip against the glass catches the light from above.
+  rails[0].colours.assign(line.size(), mix(ground.face, IM_COL32(255, 255, 255, 255), scene.theme == Theme::dark ? 0.1f : 0.22f));
+  rails[1].colours.assign(line.size(), ground.face);
+  rails[2].colours.assign(line.size(), ground.foot);
   add_sheet(cache.front_near, rails);
   Dice dice{seed_of(std::span<const double>(&scene.front_cm, 1), "grain")};
-  const int count = std::clamp(static_cast<int>(cache.length_cm * 2.1f), 30, 190);
+  const int count = std::clamp(static_cast<int>(cache.length_cm * (ground.pebbles ? 2.6f : 4.4f)), 40, 400);
   for (int i = 0; i < count; ++i) {
     const float x = dice.between(0.2f, cache.length_cm - 0.4f), top = height_at(line, x);
     const float h = top * dice.between(0.06f, 0.94f), size = ground.grain_cm * dice.between(0.55f, 1.5f);

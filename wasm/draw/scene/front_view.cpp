@@ -97,11 +97,11 @@ void draw_front_glass(ImDrawList* list, const SceneCache& cache, const FrontView
   emit(list, cache.front_pads, placed(view, scene), tint_of(time));
   emit(list, cache.front_glass, placed(view, scene), tint_of(time));
   const bool dark = scene.theme == Theme::dark;
-  // The light in the left pane.
-  const double shine_x = length * 0.028, shine_w = length * 0.024;
-  const ImVec2 shine[4] = {at(shine_x, scene.height_cm * 0.97), at(shine_x, scene.height_cm * 0.34),
-                           at(shine_x + shine_w, scene.height_cm * 0.41), at(shine_x + shine_w, scene.height_cm * 0.97)};
-  list->AddConvexPolyFilled(shine, 4, with_alpha(c.ray, time == TimeOfDay::night ? 0.04f : dark ? 0.06f : 0.22f));
+  // The light in the left pane, which fades downwards.
+  const double shine_x = length * 0.026, shine_w = length * 0.022;
+  const ImU32 shine = with_alpha(c.ray, time == TimeOfDay::night ? 0.05f : dark ? 0.08f : 0.3f), gone = shine & ~IM_COL32_A_MASK;
+  list->AddRectFilledMultiColor(at(shine_x, scene.height_cm * 0.97), at(shine_x + shine_w, scene.height_cm * 0.3), shine, shine,
+                                gone, gone);
   list->PopClipRect();
 
   const ImVec2 water_left = at(0, scene.fill_cm), water_right = at(length, scene.fill_cm);

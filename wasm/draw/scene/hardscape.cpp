@@ -22,7 +22,7 @@ Vec3 scaled_to_one(Vec3 a) {
 
 // Four tones from the darkest to the lightest by how squarely the light falls.
 ImU32 tone_by_light(const std::array<ImU32, 4>& tones, float lit) {
-  const float at = std::clamp(lit * 1.9f + 1.15f, 0.0f, 2.999f);
+  const float at = std::clamp(lit * 2.3f + 1.0f, 0.0f, 2.999f);
   const auto i = static_cast<size_t>(at);
   return mix(tones[i], tones[i + 1], at - static_cast<float>(i));
 }
@@ -74,10 +74,10 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
   for (const Vec3 p : spine) flat.push_back(seen(p, side));
   const std::vector<Vec> line = smooth_even(flat, count);
   const std::array<ImU32, 4> tones{light.tone(light.colours->woodLo), light.tone(light.colours->wood),
-                                   light.tone(mix(light.colours->wood, light.colours->woodHi, 0.55f)),
+                                   light.tone(mix(light.colours->wood, light.colours->woodHi, 0.5f)),
                                    light.tone(light.colours->woodHi)};
   const Vec lit = unit(Vec{light_from.x, side == Side::front ? light_from.h : 0.75f});
-  constexpr float offsets[] = {1.0f, 0.62f, 0.12f, -0.45f, -1.0f};
+  constexpr float offsets[] = {1.0f, 0.68f, 0.3f, -0.15f, -0.6f, -1.0f};
   Rail rails[std::size(offsets)];
   for (size_t i = 0; i < line.size(); ++i) {
     const float t = static_cast<float>(i) / static_cast<float>(line.size() - 1);
@@ -88,7 +88,9 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
     for (size_t r = 0; r < std::size(offsets); ++r) {
       const float o = offsets[r];
       rails[r].points.push_back(line[i] + across * (o * radius));
-      rails[r].colours.push_back(tone_by_light(tones, way * o * 0.62f + 0.1f * std::sqrt(std::max(0.0f, 1 - o * o)) - 0.06f));
+      // The light side glows a little in from its rim, the far side keeps a dark edge.
+      const float facing = way * o, round = std::sqrt(std::max(0.0f, 1 - o * o));
+      rails[r].colours.push_back(tone_by_light(tones, facing * 1.05f - (o * way > 0.7f ? 0.5f : 0.0f) + 0.1f * round));
     }
   }
   add_sheet(mesh, rails);
@@ -108,6 +110,31 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
 }
 
 }  // namespace
+
+void add_shadow(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
+  const float wide = std::abs(frame.cos_turn) * frame.length + std::abs(frame.sin_turn) * frame.depth,
+              deep = std::abs(frame.sin_turn) * frame.length + std::abs(frame.cos_turn) * frame.depth;
+  const ImU32 dark = with_alpha(mix(light.colours->woodLo, IM_COL32(0, 0, 0, 255), 0.4f), 0.34f);
+  // From the front a flat oval at the foot; from above it lies away from the light.
+  const Vec centre = side == Side::front ? Vec{frame.x + 0.04f * wide, frame.foot}
+                                         : Vec{frame.x + 0.1f * frame.height, frame.z + 0.08f * frame.height};
+  const Vec radius =
+      side == Side::front ? Vec{wide * 0.58f, std::min(0.9f, 0.05f * deep + 0.25f)} : Vec{wide * 0.54f, deep * 0.54f};
+  constexpr int corners = 20;
+  Rail rim, core;
+  for (int i = 0; i <= corners; ++i) {
+    const float angle = static_cast<float>(i) * 6.2831853f / corners;
+    const Vec out{std::cos(angle) * radius.x, std::sin(angle) * radius.y};
+    rim.points.push_back(centre + out);
+    core.points.push_back(centre + out * 0.6f);
+  }
+  rim.colours.assign(rim.points.size(), dark & ~IM_COL32_A_MASK);
+  core.colours.assign(core.points.size(), dark);
+  Rail middle = core;
+  middle.points.assign(core.points.size(), centre);
+  const Rail rails[3] = {rim, core, middle};
+  add_sheet(mesh, rails, false);
+}
 
 void add_branch(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
   struct Limb {
@@ -193,6 +220,34 @@ void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side sid
   const Palette& p = *light.colours;
   add_solid(mesh, faces, frame.at(0, 0, frame.height * 0.4f), side,
             {light.tone(p.stone4), light.tone(p.stone2), light.tone(p.stone1), light.tone(p.stone3)});
+}
+
+void add_stones(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  // One large stone, two smaller ones at its feet and a little before it; shares of the footprint.
+  struct Part {
+    float u, v, length, depth, height;
+  };
+  constexpr Part parts[3] = {
+      {-0.05f, 0.12f, 0.56f, 0.76f, 1.0f}, {-0.34f, -0.16f, 0.32f, 0.6f, 0.62f}, {0.3f, -0.14f, 0.4f, 0.66f, 0.7f}};
+  std::vector<std::pair<PieceFrame, std::uint32_t>> stones;
+  for (const Part& part : parts) {
+    PieceFrame one = frame;
+    const Vec3 at = frame.at(part.u * frame.length, part.v * frame.depth, 0);
+    one.x = at.x;
+    one.z = at.z;
+    one.length = part.length * frame.length;
+    one.depth = part.depth * frame.depth;
+    one.height = part.height * frame.height;
+    stones.push_back({one, seed + static_cast<std::uint32_t>(&part - parts) * 977u});
+  }
+  // Farther ones first; from above the tallest last.
+  std::stable_sort(stones.begin(), stones.end(), [side](const auto& a, const auto& b) {
+    return side == Side::front ? a.first.z > b.first.z : a.first.height < b.first.height;
+  });
+  for (const auto& [one, own_seed] : stones) {
+    add_shadow(mesh, one, side, light);
+    add_stone(mesh, one, own_seed, side, light);
+  }
 }
 
 void add_block(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {

@@ -10,7 +10,7 @@ struct Vec3 {
   float x = 0, h = 0, z = 0;
 };
 
-enum class PieceForm { branch, stone, block, stem_thicket, rosette, carpet, moss, floating_cover, cave, box };
+enum class PieceForm { branch, stone, stones, block, stem_thicket, rosette, fern, carpet, moss, floating_cover, cave, box };
 /// The form of a kind of the catalogue; unknown kinds are an outlined box.
 PieceForm form_of(const std::string& kind);
 
@@ -36,13 +36,18 @@ struct PieceLight {
   ImU32 tone(ImU32 colour) const { return mix(colour, water, far); }
 };
 
+/// Where a solid piece stands the ground is darker.
+void add_shadow(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
 void add_branch(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
+/// Three stones within one footprint.
+void add_stones(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 void add_block(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
 void add_cave(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
 void add_box(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
 void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
-void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
+/// A crown of blades; `feathered` ones carry leaflets on both sides.
+void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light, bool feathered);
 void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 void add_moss(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 /// Pads and, from the front, roots go into meshes of their own.

@@ -82,7 +82,7 @@ void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
   }
 }
 
-void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light, bool feathered) {
   Dice dice{seed};
   const Palette& c = *light.colours;
   struct Blade {
@@ -114,6 +114,20 @@ void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
   }
   std::sort(blades.begin(), blades.end(), [](const Blade& a, const Blade& b) { return a.depth > b.depth; });
   for (const Blade& blade : blades) {
+    if (feathered) {
+      // A frond: a midrib with leaflets that shorten towards the tip.
+      const std::vector<Vec> rib = smooth_even(blade.line, 10);
+      add_stroke(mesh, rib, 0.2f, 0.08f, blade.dark);
+      for (size_t i = 1; i + 1 < rib.size(); ++i) {
+        const float t = static_cast<float>(i) / static_cast<float>(rib.size() - 1);
+        const Vec along = unit(rib[i + 1] - rib[i - 1]);
+        const float heading = std::atan2(along.y, along.x), size = (0.35f + 1.1f * blade.half * 1.6f) * (1.05f - 0.75f * t);
+        for (const float way : {1.0f, -1.0f})
+          add_leaf(mesh, rib[i], heading + way * 0.95f, size, size * 0.22f,
+                   way > 0 ? blade.bright : mix(blade.bright, blade.dark, 0.5f), false);
+      }
+      continue;
+    }
     const std::vector<Vec> line = smooth_even(blade.line, 7);
     Rail rails[3];
     for (size_t i = 0; i < line.size(); ++i) {
@@ -140,7 +154,7 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
     bool bright;
   };
   std::vector<Blade> blades;
-  const int count = held(frame.length * frame.depth * 0.3f, 30, side == Side::front ? 110 : 70);
+  const int count = held(frame.length * frame.depth * 0.42f, 30, side == Side::front ? 165 : 90);
   for (const Stand& stand : spread(count, dice)) {
     Vec3 foot = frame.at(stand.u * frame.length, stand.v * frame.depth, 0);
     foot.h += static_cast<float>(ground_cm(scene, foot.z)) - static_cast<float>(ground_cm(scene, frame.z)) - 0.25f;

@@ -51,13 +51,18 @@ void add_piece(SceneCache& cache, const Scene& scene, const Piece& piece, Side s
   const PieceForm form = form_of(piece.kind);
   if (side == Side::front) light.far = 0.17f * std::clamp(frame.z / std::max(cache.width_cm, 1.0f), 0.0f, 1.0f);
   Mesh& solid = side == Side::front ? cache.front_far : cache.plan_pieces;
+  const bool stands = piece.base_cm < 0.5;
+  if (stands && (form == PieceForm::stone || form == PieceForm::block || form == PieceForm::cave))
+    add_shadow(solid, frame, side, light);
   switch (form) {
     case PieceForm::branch: add_branch(solid, frame, seed, side, light); return;
     case PieceForm::stone: add_stone(solid, frame, seed, side, light); return;
+    case PieceForm::stones: add_stones(solid, frame, seed, side, light); return;
     case PieceForm::block: add_block(solid, frame, side, light); return;
     case PieceForm::cave: add_cave(solid, frame, side, light); return;
     case PieceForm::stem_thicket: add_thicket(solid, frame, seed, side, light); return;
-    case PieceForm::rosette: add_rosette(solid, frame, seed, side, light); return;
+    case PieceForm::rosette: add_rosette(solid, frame, seed, side, light, false); return;
+    case PieceForm::fern: add_rosette(solid, frame, seed, side, light, true); return;
     case PieceForm::moss: add_moss(solid, frame, seed, side, light); return;
     case PieceForm::carpet: add_carpet(side == Side::front ? cache.front_near : solid, scene, frame, seed, side, light); return;
     case PieceForm::floating_cover: {

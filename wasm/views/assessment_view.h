@@ -9,12 +9,12 @@
 
 namespace shoalwright {
 
-/// What the assessment column keeps: which sections are folded, which findings show their *Why*, where things stood.
+/// What the assessment column keeps: which sections are folded, which findings show their *Why*.
 struct AssessmentState {
   std::set<std::string> folded;    ///< ids of sections
   std::set<std::string> open_why;  ///< ids of findings
   std::string scroll_to;           ///< id of a section that is to come into view
-  float height = 0;                ///< of all sections, in the last frame
+  bool foot = false;               ///< whether the bar at the foot stands
 };
 
 /// The column at the right: what the water, the room, the load and the company allow, as it is or with what is held. Spots: the

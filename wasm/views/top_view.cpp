@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#include "views/top_view.h"
+
+#include <algorithm>
+
+#include "draw/buttons.h"
+#include "draw/fields.h"
+#include "draw/marks.h"
+#include "draw/menus.h"
+#include "draw/tooltips.h"
+#include "edit/command.h"
+#include "tank/glass.h"
+#include "tank/volume.h"
+
+namespace shoalwright {
+
+namespace {
+
+std::string size_words(const Look& look) {
+  const Tank outside = outside_of(look.shown.tank);
+  Tank bare = outside;
+  bare.glass_mm = 0;
+  return look.measures.size(inside_length_cm(bare), inside_width_cm(bare), outside.height_cm) + ", " +
+         look.measures.volume(look.shown_assessment.volume.net_l) + " net";
+}
+
+void draw_name(Ui& ui, const Look& look, const Box& box, Actions& out) {
+  const Pen pen = pen_of(ui);
+  const Type t = semibold(type::lead);
+  std::string name = look.plan.name;
+  const float wanted = text_width(pen, t, name.empty() ? "Name this plan" : name) + 24;
+  const Box field{box.x - 4, box.y, std::clamp(wanted, std::min(160.0f, box.w), box.w), 24};
+  const FieldAnswer answer = text_field(ui, "top.name", field, name, "Name of the plan",
+                                        {.placeholder = "Name this plan", .bare = true, .type = t, .most_bytes = 120});
+  if (!answer.done || name == look.plan.name) return;
+  const Command rename = Rename{name};
+  out.push_back(EditPlan{apply(look.plan, rename, look.catalog), name_of(rename, look.plan, look.catalog), join_of(rename)});
+}
+
+void draw_size(Ui& ui, const Look& look, const Box& box, Actions& out) {
+  const Pen pen = pen_of(ui);
+  const std::string words = elided(pen, type::small, size_words(look), box.w);
+  const Box line{box.x, box.y, text_width(pen, type::small, words), 16};
+  const ItemLook of_item{.exact_across = true};
+  const Item of = item(ui, "top.size", line, "Tank " + words, of_item);
+  const ImU32 ink = eased_colour(ui, "top.size", ui.palette->ink2, ui.palette->act, of.hovered);
+  draw_text(pen, type::small, line.min(), ink, words);
+  if (of.hovered) draw_rule(pen, line.x, line.bottom() - 1, line.right(), ink);
+  if (of.ring) draw_ring(ui, line, of_item);
+  tooltip(ui, line, of, "Choose the tank");
+  if (of.pressed) out.push_back(ShowSheet{Sheet::tank});
+}
+
+void draw_units(Ui& ui, const Look& look, const Box& box, std::string_view words, Actions& out) {
+  if (button_in(ui, "top.units", box, words, {.kind = ButtonKind::quiet, .chevron = true, .tooltip = "Units"}).pressed)
+    open_menu(ui, "top.units/menu");
+  if (!begin_menu(ui, "top.units/menu", box, 232, 80)) return;
+  Preferences preferences = look.preferences;
+  if (menu_row(ui, "top.units/metric", "°C, centimetres, litres", {.ticked = !preferences.us_units})) {
+    preferences.us_units = false;
+    out.push_back(SetPreferences{preferences});
+  }
+  if (menu_row(ui, "top.units/us", "°F, inches, US gallons", {.ticked = preferences.us_units})) {
+    preferences.us_units = true;
+    out.push_back(SetPreferences{preferences});
+  }
+  end_menu(ui);
+}
+
+void draw_theme(Ui& ui, const Look& look, ImVec2 at, Actions& out) {
+  const bool dark = ui.palette == &palette(Theme::dark);
+  if (!icon_button(ui, "top.theme", at, dark ? Icon::sun : Icon::moon, dark ? "Light" : "Dark").pressed) return;
+  Preferences preferences = look.preferences;
+  preferences.theme = dark ? ThemeChoice::light : ThemeChoice::dark;
+  out.push_back(SetPreferences{preferences});
+}
+
+void draw_file(Ui& ui, const Box& box, bool words, Actions& out) {
+  const ButtonLook look{
+      .icon = words ? std::nullopt : std::optional(Icon::folder), .chevron = words, .tooltip = words ? "" : "File"};
+  if (button_in(ui, "top.file", box, words ? "File" : "", look).pressed) open_menu(ui, "top.file/menu");
+  if (!begin_menu(ui, "top.file/menu", box, 228, 150)) return;
+  if (menu_row(ui, "top.file/new", "New plan")) out.push_back(NewPlan{});
+  if (menu_row(ui, "top.file/open", "Open a file…", {.key = "Ctrl O"})) out.push_back(OpenPlan{});
+  if (menu_row(ui, "top.file/save", "Save as file", {.key = "Ctrl S"})) out.push_back(SavePlan{});
+  menu_line(ui);
+  if (menu_row(ui, "top.file/demo", "Open the demo")) out.push_back(OpenDemo{});
+  end_menu(ui);
+}
+
+/// What undo or redo would do, behind its name.
+std::string with_step(std::string_view what, const std::string& step) {
+  return std::string(what) + (step.empty() ? "" : ": " + step);
+}
+
+}  // namespace
+
+void draw_top(Ui& ui, const Look& look, const Box& box, TopState&, Actions& out) {
+  const Pen pen = pen_of(ui);
+  const Palette& p = *ui.palette;
+  draw_panel(pen, box, p.panel, 0, 0);
+  draw_rule(pen, box.x, box.bottom() - 1, box.right(), p.line);
+  const bool roomy = box.w >= 720, tight = box.w < 480;
+  const float edge = tight ? 8 : 16, gap = tight ? 2 : 4;
+  draw_emblem(pen, {box.x + edge, box.y + 13});
+
+  // Dealt out from the right, used from the left: the Tab key goes as the eye does.
+  const std::string_view units =
+      roomy ? (look.preferences.us_units ? "°F, in, gal" : "°C, cm, L") : (look.preferences.us_units ? "°F" : "°C");
+  const ButtonLook share{.kind = ButtonKind::primary, .icon = Icon::share, .tooltip = roomy ? "" : "Share"};
+  const ButtonLook file{.icon = roomy ? std::nullopt : std::optional(Icon::folder), .chevron = roomy};
+  Row row{.box = {box.x + edge, box.y, box.w - 2 * edge, box.h - 1}, .gap = gap};
+  const Box share_box = row.take_right(button_width(ui, roomy ? "Share" : "", share), 30);
+  row.at_right += roomy ? 4 : 0;
+  const Box file_box = row.take_right(button_width(ui, roomy ? "File" : "", file), 30);
+  const Box theme_box = row.take_right(34, 30);
+  const Box units_box =
+      row.take_right(button_width(ui, units, {.kind = ButtonKind::quiet, .chevron = true}) - (tight ? 10 : 0), 30);
+  const Box redo_box = row.take_right(34, 30);
+  const Box undo_box = row.take_right(34, 30);
+
+  const float left = box.x + edge + 26 + (tight ? 6 : 10), room = std::max(40.0f, undo_box.x - 8 - left);
+  draw_name(ui, look, {left, box.y + 4, std::min(room, 420.0f), 24}, out);
+  draw_size(ui, look, {left, box.y + 28, room, 16}, out);
+
+  const std::string undo = undo_name(look.history), redo = redo_name(look.history);
+  if (icon_button(ui, "top.undo", undo_box.min(), Icon::undo, with_step("Undo", undo), "Ctrl Z", look.history.at > 0).pressed)
+    out.push_back(Undo{});
+  const bool can_redo = look.history.at + 1 < look.history.steps.size();
+  if (icon_button(ui, "top.redo", redo_box.min(), Icon::redo, with_step("Redo", redo), "Ctrl Shift Z", can_redo).pressed)
+    out.push_back(Redo{});
+  draw_units(ui, look, units_box, units, out);
+  draw_theme(ui, look, theme_box.min(), out);
+  draw_file(ui, file_box, roomy, out);
+  if (button_in(ui, "top.share", share_box, roomy ? "Share" : "", share).pressed) out.push_back(ShareLink{});
+}
+
+}  // namespace shoalwright

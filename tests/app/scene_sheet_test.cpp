@@ -144,7 +144,7 @@ std::vector<ShapedTank> shaped_tanks() {
       plan.pieces.push_back(one);
     };
     piece("branch", l * 0.45, w * 0.55, l * 0.35, w * 0.2, 24);
-    piece("stone", l * 0.55, w * 0.4, l * 0.14, w * 0.16, 9);
+    piece("stone", l * 0.4, w * 0.4, l * 0.14, w * 0.16, 9);
     piece("stem-plants", l * 0.6, w * 0.65, l * 0.16, w * 0.2, 28);
     out.push_back({name, plan});
   };

@@ -104,6 +104,30 @@ void add_sheet(Mesh& mesh, std::span<const Rail> rails, bool smooth_rim) {
   soften_rim(mesh, rim);
 }
 
+void add_sheet_with_free_edge(Mesh& mesh, std::span<const Rail> rails) {
+  const auto before = static_cast<std::uint32_t>(mesh.vertices.size());
+  add_sheet(mesh, rails, false);
+  if (mesh.vertices.size() == before) return;
+  const std::vector<Vec>& edge = rails.back().points;
+  const std::vector<Vec>& inner = rails[rails.size() - 2].points;
+  const auto count = static_cast<std::uint32_t>(edge.size()),
+             last = before + count * static_cast<std::uint32_t>(rails.size() - 1);
+  const auto first = static_cast<std::uint32_t>(mesh.vertices.size());
+  for (std::uint32_t i = 0; i < count; ++i) {
+    const Vec along = unit(edge[std::min(i + 1, count - 1)] - edge[i > 0 ? i - 1 : 0]);
+    Vec out{-along.y, along.x};
+    const Vec away = edge[i] - inner[i];
+    if (out.x * away.x + out.y * away.y < 0) out = out * -1.0f;
+    mesh.vertices[last + i].out_x = -0.5f * out.x;
+    mesh.vertices[last + i].out_y = -0.5f * out.y;
+    add_vertex(mesh, edge[i], mesh.vertices[last + i].colour & ~IM_COL32_A_MASK, out * 0.5f);
+  }
+  for (std::uint32_t i = 0; i + 1 < count; ++i) {
+    add_triangle(mesh, last + i, last + i + 1, first + i + 1);
+    add_triangle(mesh, last + i, first + i + 1, first + i);
+  }
+}
+
 void add_fan(Mesh& mesh, std::span<const Vec> rim, Vec centre, ImU32 rim_colour, ImU32 centre_colour, bool smooth_rim) {
   if (rim.size() < 3) return;
   const std::uint32_t middle = add_vertex(mesh, centre, centre_colour);

@@ -36,6 +36,9 @@ Rail rail(std::vector<Vec> points, ImU32 colour);
 /// Fills between neighbouring rails (2 or more, all with the same number of points, at least 2); the rim is smoothed when asked.
 void add_sheet(Mesh& mesh, std::span<const Rail> rails, bool smooth_rim = true);
 
+/// The same, but only the last rail's edge is smoothed: for fins and leaves, whose root lies under something else.
+void add_sheet_with_free_edge(Mesh& mesh, std::span<const Rail> rails);
+
 /// Fills a polygon that its centre sees whole, with a colour at the rim and one in the middle.
 void add_fan(Mesh& mesh, std::span<const Vec> rim, Vec centre, ImU32 rim_colour, ImU32 centre_colour, bool smooth_rim = true);
 

@@ -241,7 +241,8 @@ void add_marks(Mesh& mesh, const AnimalLook& look, const Trunk& trunk, const Fis
         break;
       case Mark::dots:
         if (look.fins == Fins::fan && look.form == Form::livebearer) fan_dots(paint, shape, mark);
-        scatter(paint, 0.17f, 0.98f, small ? 0.108f : 0.078f, small ? 0.07f : 0.05f, small ? 0.022f : 0.0145f, mark, 0.04f, 0.8f);
+        scatter(paint, 0.17f, 0.98f, small ? 0.105f : 0.078f, small ? 0.066f : 0.05f, small ? 0.0185f : 0.0145f,
+                small ? scale_alpha(mark, 0.85f) : mark, 0.04f, 0.8f);
         break;
       case Mark::spots:
         scatter(paint, 0.14f, 0.97f, small ? 0.155f : 0.13f, small ? 0.1f : 0.085f, small ? 0.034f : 0.028f, mark, 0.04f, 0.86f);

@@ -14,7 +14,7 @@ Trunk trunk_of(const FishShape& shape) { return {smooth(shape.top, 8), smooth(sh
 
 Detail detail_of(int level) {
   constexpr Detail levels[4] = {
-      {10, 2, 6, false, false}, {16, 4, 8, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
+      {10, 2, 6, false, false}, {16, 3, 7, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
   return levels[std::clamp(level, 0, 3)];
 }
 
@@ -137,10 +137,10 @@ void add_fin(Mesh& mesh, std::vector<Vec> base, std::span<const Vec> edge_points
       inner.colours[i] = mix(coat.fin, coat.fin_edge, 0.25f);
     }
     const Rail rails[3] = {root, inner, edge};
-    add_sheet(mesh, rails);
+    add_sheet_with_free_edge(mesh, rails);
   } else {
     const Rail rails[2] = {root, edge};
-    add_sheet(mesh, rails);
+    add_sheet_with_free_edge(mesh, rails);
   }
   if (detail.rays && !coat.flat) add_rays(mesh, root, edge, coat.line);
 }
@@ -218,8 +218,8 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   const Detail detail = coat.flat ? Detail{24, 6, 10, false, false} : detail_of(level);
   const Trunk trunk = trunk_of(shape);
   Mesh mesh;
-  const ImU32 thread = with_alpha(coat.fin, coat.flat ? 1.0f : 0.85f);
-  for (const auto& line : shape.threads) add_stroke(mesh, smooth_even(line, detail.fine_marks ? 16 : 5), 0.024f, 0.010f, thread);
+  const ImU32 thread = with_alpha(coat.fin, coat.flat ? 1.0f : level < 2 ? 0.7f : 0.85f);
+  for (const auto& line : shape.threads) add_stroke(mesh, smooth_even(line, detail.fine_marks ? 16 : 6), 0.017f, 0.007f, thread);
   add_tail(mesh, shape, trunk, coat, detail);
   for (const FinShape& fin : shape.fins) {
     if (fin.pectoral) continue;
@@ -271,7 +271,7 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   add_ellipse(mesh, shape.eye, {shape.eye_radius, shape.eye_radius}, detail.eye_corners, coat.eye);
   if (!coat.flat) {
     add_ellipse(mesh, shape.eye, Vec{1, 1} * (shape.eye_radius * 0.64f), std::max(5, detail.eye_corners - 2), coat.pupil,
-                level > 0);
+                detail.fine_marks);
     if (detail.fine_marks) {
       add_ellipse(mesh, shape.eye + Vec{-0.22f, 0.26f} * shape.eye_radius, Vec{1, 1} * (shape.eye_radius * 0.2f), 6,
                   IM_COL32(255, 255, 255, 220));

@@ -20,19 +20,23 @@ Vec3 scaled_to_one(Vec3 a) {
   return size > 1e-9f ? Vec3{a.x / size, a.h / size, a.z / size} : Vec3{};
 }
 
-// Four tones from the darkest to the lightest by how squarely the light falls.
-ImU32 tone_by_light(const std::array<ImU32, 4>& tones, float lit) {
-  const float at = std::clamp(lit * 2.3f + 1.0f, 0.0f, 2.999f);
+// Between four tones, 0 the darkest to 3 the lightest.
+ImU32 tone_of_four(const std::array<ImU32, 4>& tones, float at) {
+  at = std::clamp(at, 0.0f, 2.999f);
   const auto i = static_cast<size_t>(at);
   return mix(tones[i], tones[i + 1], at - static_cast<float>(i));
 }
+
+// By how squarely the light falls on a face.
+ImU32 tone_by_light(const std::array<ImU32, 4>& tones, float lit) { return tone_of_four(tones, lit * 2.9f + 0.6f); }
 
 struct Face {
   std::vector<Vec3> corners;
 };
 
 // Faces with flat tones, those turned away left out, farther ones first; beneath them the outline with a smooth rim.
-void add_solid(Mesh& mesh, const std::vector<Face>& faces, Vec3 middle, Side side, const std::array<ImU32, 4>& tones) {
+void add_solid(Mesh& mesh, const std::vector<Face>& faces, Vec3 middle, Side side, const std::array<ImU32, 4>& tones,
+               float rough = 0) {
   struct Drawn {
     float depth;
     ImU32 colour;
@@ -52,7 +56,9 @@ void add_solid(Mesh& mesh, const std::vector<Face>& faces, Vec3 middle, Side sid
     Vec3 normal = scaled_to_one(cross(minus(face.corners[1], face.corners[0]), minus(face.corners[2], face.corners[0])));
     if (dot(normal, minus(centre, middle)) < 0) normal = {-normal.x, -normal.h, -normal.z};
     if (!(dot(normal, viewer) > 0.01f)) continue;
-    drawn.push_back({dot(centre, viewer), tone_by_light(tones, dot(normal, light_from)), &face});
+    // No two neighbours quite alike, as on broken stone.
+    const float own = rough * std::sin(static_cast<float>(&face - faces.data()) * 2.4f);
+    drawn.push_back({dot(centre, viewer), tone_by_light(tones, dot(normal, light_from) + own), &face});
   }
   if (drawn.empty()) return;
   std::sort(drawn.begin(), drawn.end(), [](const Drawn& a, const Drawn& b) { return a.depth < b.depth; });
@@ -77,35 +83,52 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
                                    light.tone(mix(light.colours->wood, light.colours->woodHi, 0.5f)),
                                    light.tone(light.colours->woodHi)};
   const Vec lit = unit(Vec{light_from.x, side == Side::front ? light_from.h : 0.75f});
-  constexpr float offsets[] = {1.0f, 0.68f, 0.3f, -0.15f, -0.6f, -1.0f};
-  Rail rails[std::size(offsets)];
+  // Both ends are rounded off by one more station each.
+  struct Station {
+    Vec at, across;
+    float radius;
+  };
+  std::vector<Station> stations;
   for (size_t i = 0; i < line.size(); ++i) {
     const float t = static_cast<float>(i) / static_cast<float>(line.size() - 1);
-    const Vec along = unit(line[std::min(i + 1, line.size() - 1)] - line[i > 0 ? i - 1 : 0]), across{-along.y, along.x};
+    const Vec along = unit(line[std::min(i + 1, line.size() - 1)] - line[i > 0 ? i - 1 : 0]);
     const float radius =
-        lerp(radius_from, radius_to, std::pow(t, 0.85f)) * (1 + 0.13f * std::sin(t * 16 + phase)) * std::min(1.0f, 0.7f + t * 5);
-    const float way = across.x * lit.x + across.y * lit.y;
+        lerp(radius_from, radius_to, std::pow(t, 0.85f)) * (1 + 0.13f * std::sin(t * 16 + phase)) * std::min(1.0f, 0.8f + t * 4);
+    if (i == 0) stations.push_back({line[i] - along * (radius * 0.5f), {-along.y, along.x}, radius * 0.55f});
+    stations.push_back({line[i], {-along.y, along.x}, radius});
+    if (i + 1 == line.size()) stations.push_back({line[i] + along * (radius * 1.1f), {-along.y, along.x}, radius * 0.25f});
+  }
+  constexpr float offsets[] = {1.0f, 0.68f, 0.25f, -0.25f, -0.68f, -1.0f};
+  Rail rails[std::size(offsets)];
+  for (const Station& station : stations) {
+    const float way = station.across.x * lit.x + station.across.y * lit.y;
     for (size_t r = 0; r < std::size(offsets); ++r) {
-      const float o = offsets[r];
-      rails[r].points.push_back(line[i] + across * (o * radius));
-      // The light side glows a little in from its rim, the far side keeps a dark edge.
-      const float facing = way * o, round = std::sqrt(std::max(0.0f, 1 - o * o));
-      rails[r].colours.push_back(tone_by_light(tones, facing * 1.05f - (o * way > 0.7f ? 0.5f : 0.0f) + 0.1f * round));
+      const float o = offsets[r], facing = way * o;
+      rails[r].points.push_back(station.at + station.across * (o * station.radius));
+      // Lit from above: brightest a little inside the upper rim, dark along the lower edge.
+      rails[r].colours.push_back(tone_of_four(tones, 1.25f + 1.9f * facing - (facing > 0.75f ? 0.7f : 0.0f)));
     }
   }
   add_sheet(mesh, rails);
-  if (radius_from > 0.9f && side == Side::front) {
-    for (const float offset : {0.3f, -0.15f}) {
-      std::vector<Vec> grain;
-      const size_t from = line.size() / 10, to = line.size() * 3 / 4;
-      for (size_t i = from; i <= to; i += 2) {
-        const Vec along = unit(line[std::min(i + 1, line.size() - 1)] - line[i > 0 ? i - 1 : 0]);
-        const float t = static_cast<float>(i) / static_cast<float>(line.size() - 1);
-        grain.push_back(line[i] +
-                        Vec{-along.y, along.x} * (lerp(radius_from, radius_to, t) * (offset + 0.12f * std::sin(t * 11 + phase))));
-      }
-      add_stroke(mesh, grain, 0.14f, 0.06f, with_alpha(tones[0], 0.6f));
+  // Along stout limbs a crisp light above and a dark seam below, as on split bark.
+  if (radius_from < 0.7f) return;
+  struct Seam {
+    float offset, width;
+    ImU32 colour;
+  };
+  const float up =
+      stations[stations.size() / 2].across.x * lit.x + stations[stations.size() / 2].across.y * lit.y >= 0 ? 1.0f : -1.0f;
+  const Seam seams[3] = {{0.5f * up, 0.34f, with_alpha(mix(tones[3], IM_COL32(255, 246, 226, 255), 0.16f), 0.75f)},
+                         {0.05f * up, 0.1f, with_alpha(tones[0], 0.55f)},
+                         {-0.55f * up, 0.3f, with_alpha(tones[0], 0.55f)}};
+  for (const Seam& seam : seams) {
+    std::vector<Vec> run;
+    const size_t from = stations.size() / 9 + 1, to = stations.size() * 4 / 5;
+    for (size_t i = from; i <= to; ++i) {
+      const Station& s = stations[i];
+      run.push_back(s.at + s.across * (s.radius * (seam.offset + 0.07f * std::sin(static_cast<float>(i) * 1.3f + phase))));
     }
+    if (run.size() > 2) add_stroke(mesh, run, radius_from * seam.width, radius_to * seam.width * 0.6f, seam.colour);
   }
 }
 
@@ -182,7 +205,7 @@ void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side sid
     float shoulder_up, shoulder, brow_up, brow, top;
   };
   constexpr Build builds[3] = {
-      {0.4f, 0.97f, 0.8f, 0.62f, 1.0f}, {0.55f, 1.0f, 0.93f, 0.8f, 1.0f}, {0.34f, 0.82f, 0.72f, 0.42f, 1.0f}};
+      {0.32f, 1.0f, 0.76f, 0.66f, 1.0f}, {0.4f, 1.0f, 0.88f, 0.6f, 1.0f}, {0.3f, 0.95f, 0.68f, 0.5f, 1.0f}};
   const Build build = builds[std::min(2, static_cast<int>(dice.next() * 3))];
   constexpr int sides = 8;
   std::array<std::array<Vec3, sides>, 3> ring;
@@ -190,7 +213,7 @@ void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side sid
   for (int i = 0; i < sides; ++i) {
     const float angle = start + (static_cast<float>(i) + dice.between(-0.28f, 0.28f)) * 6.2831853f / sides;
     const float c = std::cos(angle) * 0.5f * frame.length, s = std::sin(angle) * 0.5f * frame.depth;
-    const float foot = dice.between(0.86f, 1.0f), shoulder = build.shoulder * dice.between(0.84f, 1.0f),
+    const float foot = dice.between(0.8f, 0.92f), shoulder = build.shoulder * dice.between(0.84f, 1.0f),
                 brow = build.brow * dice.between(0.78f, 1.08f);
     const float lift = slant * std::cos(angle);
     const auto k = static_cast<size_t>(i);
@@ -219,7 +242,7 @@ void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side sid
   for (size_t i = 0; i < sides; ++i) faces.push_back({{ring[2][i], ring[2][(i + 1) % sides], peak}});
   const Palette& p = *light.colours;
   add_solid(mesh, faces, frame.at(0, 0, frame.height * 0.4f), side,
-            {light.tone(p.stone4), light.tone(p.stone2), light.tone(p.stone1), light.tone(p.stone3)});
+            {light.tone(p.stone4), light.tone(p.stone2), light.tone(p.stone1), light.tone(p.stone3)}, 0.13f);
 }
 
 void add_stones(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {

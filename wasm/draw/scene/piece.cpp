@@ -70,27 +70,26 @@ std::uint32_t piece_seed(const Piece& piece) {
 
 void add_leaf(Mesh& mesh, Vec root, float angle, float length_cm, float half_cm, ImU32 colour, bool smooth_rim) {
   const Vec along{std::cos(angle), std::sin(angle)}, across{-along.y, along.x};
-  const Vec rim[4] = {root, root + along * (length_cm * 0.48f) - across * half_cm, root + along * length_cm,
-                      root + along * (length_cm * 0.48f) + across * half_cm};
+  const auto at = [&](float far, float side) { return root + along * (length_cm * far) + across * (half_cm * side); };
+  const Vec rim[6] = {root, at(0.34f, -1), at(0.74f, -0.62f), at(1, 0), at(0.74f, 0.62f), at(0.34f, 1)};
   const auto first = static_cast<std::uint32_t>(mesh.vertices.size());
-  // The fading rim of a leaf leaves its root out: that end is covered by the stem.
-  const ImU32 clear = colour & ~IM_COL32_A_MASK;
   if (!smooth_rim) {
     for (const Vec p : rim) add_vertex(mesh, p, colour);
-    add_triangle(mesh, first, first + 1, first + 2);
-    add_triangle(mesh, first, first + 2, first + 3);
+    for (std::uint32_t i = 1; i < 5; ++i) add_triangle(mesh, first, first + i, first + i + 1);
     return;
   }
-  add_vertex(mesh, rim[0], colour);
-  add_vertex(mesh, rim[1], colour, across * 0.4f);
-  add_vertex(mesh, rim[2], colour, along * -0.6f);
-  add_vertex(mesh, rim[3], colour, across * -0.4f);
-  add_vertex(mesh, rim[1], clear, across * -0.6f);
-  add_vertex(mesh, rim[2], clear, along * 0.9f);
-  add_vertex(mesh, rim[3], clear, across * 0.6f);
-  constexpr std::uint32_t corners[] = {0, 1, 2, 0, 2, 3, 0, 4, 1, 1, 4, 5, 1, 5, 2, 2, 5, 6, 2, 6, 3, 3, 6, 0};
-  for (size_t i = 0; i < std::size(corners); i += 3)
-    add_triangle(mesh, first + corners[i], first + corners[i + 1], first + corners[i + 2]);
+  // The fading rim of a leaf leaves its root out: that end is covered by the stem.
+  const Vec out[6] = {{}, across * -1.0f, unit(along * 0.5f - across), along, unit(along * 0.5f + across), across};
+  const ImU32 clear = colour & ~IM_COL32_A_MASK;
+  for (int i = 0; i < 6; ++i) add_vertex(mesh, rim[i], colour, out[i] * -0.45f);
+  for (int i = 1; i < 6; ++i) add_vertex(mesh, rim[i], clear, out[i] * 0.6f);
+  for (std::uint32_t i = 1; i < 5; ++i) {
+    add_triangle(mesh, first, first + i, first + i + 1);
+    add_triangle(mesh, first + i, first + i + 5, first + i + 6);
+    add_triangle(mesh, first + i, first + i + 6, first + i + 1);
+  }
+  add_triangle(mesh, first, first + 6, first + 1);
+  add_triangle(mesh, first, first + 5, first + 10);
 }
 
 }  // namespace shoalwright

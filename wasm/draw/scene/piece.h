@@ -54,7 +54,7 @@ void add_moss(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side
 void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surface_cm, std::uint32_t seed, Side side,
                   const PieceLight& light);
 
-/// A pointed leaf of four corners.
+/// A pointed leaf of six corners, with or without a fading rim.
 void add_leaf(Mesh& mesh, Vec root, float angle, float length_cm, float half_cm, ImU32 colour, bool smooth_rim);
 
 std::uint32_t piece_seed(const Piece& piece);

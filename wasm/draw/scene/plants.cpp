@@ -220,15 +220,20 @@ void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surfac
   const float wide = std::abs(frame.cos_turn) * frame.length + std::abs(frame.sin_turn) * frame.depth;
   const float hang = std::clamp(frame.height, 1.2f, 12.0f);
   for (float x = frame.x - wide / 2 + 0.6f; x < frame.x + wide / 2; x += 1.3f * dice.between(0.85f, 1.2f)) {
-    add_ellipse(pads, {x, surface_cm + 0.05f}, {dice.between(0.85f, 1.3f), 0.36f}, 7,
-                light.tone(dice.next() < 0.5f ? c.floating : c.floatD));
+    // A leaf lies flat on the water; its upper side is lit, its edge below is dark.
+    const float wide_leaf = dice.between(0.85f, 1.3f);
+    const bool young = dice.next() < 0.5f;
+    add_ellipse(pads, {x, surface_cm - 0.02f}, {wide_leaf, 0.36f}, 8,
+                light.tone(young ? mix(c.floating, c.floatD, 0.5f) : c.floatD));
+    add_ellipse(pads, {x - 0.06f, surface_cm + 0.13f}, {wide_leaf * 0.86f, 0.22f}, 7,
+                light.tone(young ? mix(c.floating, IM_COL32(255, 255, 255, 255), 0.12f) : c.floating), false);
     if (roots == nullptr) continue;
     for (int j = 0; j < 2; ++j) {
-      const float rx = x + dice.between(-0.5f, 0.5f);
+      const float rx = x + dice.between(-0.5f, 0.5f), drift = dice.between(-0.45f, 0.45f);
       const Vec line[3] = {{rx, surface_cm},
-                           {rx + dice.between(-0.4f, 0.4f), surface_cm - hang * 0.35f},
-                           {rx + dice.between(-0.7f, 0.7f), surface_cm - hang * dice.between(0.5f, 1.0f)}};
-      add_stroke(*roots, line, 0.12f, 0.05f, with_alpha(light.tone(c.root), 0.75f));
+                           {rx + drift, surface_cm - hang * 0.4f},
+                           {rx + drift + dice.between(-0.5f, 0.5f), surface_cm - hang * dice.between(0.5f, 1.0f)}};
+      add_stroke(*roots, smooth_even(line, 5), 0.12f, 0.04f, with_alpha(light.tone(c.root), 0.75f));
     }
   }
 }

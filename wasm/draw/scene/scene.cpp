@@ -49,7 +49,7 @@ void add_piece(SceneCache& cache, const Scene& scene, const Piece& piece, Side s
   const Palette& colours = palette(scene.theme);
   PieceLight light{&colours, mix(colours.waterMid, colours.waterBot, 0.6f), 0};
   const PieceForm form = form_of(piece.kind);
-  if (side == Side::front) light.far = 0.17f * std::clamp(frame.z / std::max(cache.width_cm, 1.0f), 0.0f, 1.0f);
+  if (side == Side::front) light.far = 0.12f * std::clamp(frame.z / std::max(cache.width_cm, 1.0f), 0.0f, 1.0f);
   Mesh& solid = side == Side::front ? cache.front_far : cache.plan_pieces;
   const bool stands = piece.base_cm < 0.5;
   if (stands && (form == PieceForm::stone || form == PieceForm::block || form == PieceForm::cave))

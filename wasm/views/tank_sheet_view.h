@@ -8,15 +8,18 @@
 
 namespace shoalwright {
 
-/// The chooser's own numbers while they are typed: outer measures, so that an impossible one can stand beside its sentence.
+/// The chooser's own numbers: outside measures, so that an impossible one can stand in its field beside its sentence.
 struct TankSheetState {
-  Tank outside;        ///< as shown in the fields
-  Tank of;             ///< the plan's tank that they were taken from
-  bool begun = false;  ///< false: to be taken from the plan
+  Tank outside;          ///< as shown in the fields; its fill is an inside measure
+  Tank of;               ///< the plan's tank that they were taken from
+  bool begun = false;    ///< false: to be taken from the plan
   std::string sentence;  ///< why the last number changed nothing; empty when it did
 };
 
 /// Size, shape, glass, fill, lid and substrate in a card over `box`. Spots: `tank_sheet.*`.
 void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& mine, Actions& out);
+
+/// A tank of another shape, about as large as this one. Outside measures in and out.
+Tank reshaped(const Tank& outside, Shape shape);
 
 }  // namespace shoalwright

@@ -8,9 +8,9 @@
 
 namespace shoalwright {
 
-/// Keeps why the last number changed nothing.
 struct WaterSheetState {
-  std::string sentence;
+  bool begun = false;    ///< false: it opens with this frame
+  std::string sentence;  ///< why the last number changed nothing; empty when it did
 };
 
 /// Tap, aim, limits, strictness, planting, feeding and place in a card over `box`. Spots: `water_sheet.*`.

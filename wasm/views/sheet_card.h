@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "app/look.h"
+#include "draw/panels.h"
+#include "units/result.h"
+
+namespace shoalwright {
+
+/// A raised card over the window, with its heading and a cross. What is drawn until end_sheet lies on top of everything before
+/// it.
+struct SheetCard {
+  Box body;  ///< under the heading, inside the padding
+};
+/// `id` names the window; the cross has the spot `id.close` and pushes ShowSheet{none}. At most `most` large.
+SheetCard begin_sheet(Ui& ui, std::string_view id, const Box& area, ImVec2 most, std::string_view heading, Actions& out);
+void end_sheet();
+
+/// A row with its name at the left; returns the box for its control, `width` wide, at the right.
+Box sheet_row(Ui& ui, const Box& row, std::string_view name, float width);
+
+/// A number that may be not known: an empty field shows `placeholder`, the cross empties it. True when `value` has changed.
+bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& value, std::string_view label,
+                    std::string_view unit, int decimals, std::string_view placeholder);
+
+/// An error as one sentence for the keeper: without the place in the file.
+std::string plain_sentence(const Error& error);
+
+}  // namespace shoalwright

@@ -30,6 +30,12 @@ bool has_company(const Species& species) {
   return false;
 }
 
+Catalog copied(const std::vector<const Species*>& kinds) {
+  Catalog shelf;
+  for (const Species* kind : kinds) shelf.species.push_back(*kind);
+  return shelf;
+}
+
 std::string sort_name(const Species& species) { return folded(display_name(species)); }
 
 }  // namespace
@@ -103,23 +109,23 @@ std::vector<const Species*> shelf_kinds(const Plan& plan, const Catalog& catalog
 std::vector<const Species*> find_on_shelf(const Plan& plan, const Catalog& catalog, std::string_view query) {
   std::vector<const Species*> kinds = shelf_kinds(plan, catalog);
   if (folded(query).empty()) return kinds;
-  Catalog shelf;
-  for (const Species* kind : kinds) shelf.species.push_back(*kind);
+  const Catalog shelf = copied(kinds);
   std::vector<const Species*> found;
-  for (const SearchHit& hit : search(shelf, query)) {
-    const std::size_t place = static_cast<std::size_t>(hit.species - shelf.species.data());
-    found.push_back(kinds[place]);
-  }
+  for (const SearchHit& hit : search(shelf, query))
+    found.push_back(kinds[static_cast<std::size_t>(hit.species - shelf.species.data())]);
   return found;
 }
 
 std::string closest_search(const Plan& plan, const Catalog& catalog, std::string_view query) {
   constexpr std::size_t least_letters = 3;
   const std::string whole = folded(query);
+  const Catalog shelf = copied(shelf_kinds(plan, catalog));
   for (std::size_t length = whole.size(); length-- > least_letters;) {
     std::string shorter = whole.substr(0, length);
     if (shorter.back() == ' ') continue;
-    if (!find_on_shelf(plan, catalog, shorter).empty()) return shorter;
+    // What is found only by overlooking a letter is not written as it is offered.
+    const std::vector<SearchHit> hits = search(shelf, shorter);
+    if (std::any_of(hits.begin(), hits.end(), [](const SearchHit& hit) { return !hit.forgiven; })) return shorter;
   }
   return "";
 }

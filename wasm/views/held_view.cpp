@@ -77,7 +77,7 @@ void draw_head(const Pen& pen, const Look& look, const Box& card) {
   draw_text(pen, t, {left, card.y + 10}, p.ink, elided(pen, t, capital(display_name(species)), right - left));
   const double lane_cm = lane_needed_cm(species);
   std::string size = look.measures.length(species.size.adult_tl_cm);
-  if (lane_cm > 0) size += ", wants a lane of " + look.measures.length(lane_cm);
+  if (lane_cm > 0) size += ", wants a lane of " + look.measures.length(lane_cm < 10 ? lane_cm : std::round(lane_cm));
   draw_text(pen, type::axis, {left, card.y + 29}, p.ink2, elided(pen, type::axis, size, right + 24 - left - 24));
   draw_plate(pen, look.held->number, {card.right() - pad - 8, card.y + 26});
 }
@@ -153,7 +153,14 @@ void draw_held(Ui& ui, const Look& look, const Box& box, HeldState& mine, Action
 
   const Species::Life::Group& group = held.species->life.group;
   const int least = std::max(group.least, 1), good = std::max(group.good, least);
-  const GroupRule rule{.size = total, .least = least, .good = good, .most = std::max({good + (good + 1) / 2 + 2, total, 6})};
+  const bool alone = group.kind == GroupKind::solitary, pair = group.kind == GroupKind::pair;
+  const GroupRule rule{.size = total,
+                       .least = least,
+                       .good = good,
+                       .most = std::max({good + (good + 1) / 2 + 2, total, 6}),
+                       .good_words = alone  ? "lives alone"
+                                     : pair ? "a pair"
+                                            : ""};
   const int dragged = group_rule(ui, "held.rule", {left, y}, inner, rule, name + " in all");
   if (dragged != total) count = std::max(1, dragged - already);
   y += 44 + 4;

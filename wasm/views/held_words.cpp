@@ -16,6 +16,9 @@ constexpr double nitrate_word_mg_l = 1;
 // A margin this small is called just: a tape measure reads no closer.
 constexpr double just_cm = 0.5;
 
+/// Whole centimetres where a keeper reads no closer.
+double in_known_digits(double cm) { return cm < 10 ? cm : std::round(cm); }
+
 bool same_matter(const Finding& a, const Finding& b) { return a.rule == b.rule && a.species == b.species; }
 
 /// Not there as grave without what is in hand.
@@ -76,7 +79,8 @@ class Collected {
     const double spare = group_->lane_cm - group_->lane_needed_cm;
     const Measures& m = look_.measures;
     if (spare >= 0) {
-      add(lane_rank, {std::nullopt, spare < just_cm ? Fit::just : Fit::spare, "Lane: " + m.length(spare) + " spare"});
+      add(lane_rank,
+          {std::nullopt, spare < just_cm ? Fit::just : Fit::spare, "Lane: " + m.length(in_known_digits(spare)) + " spare"});
       return;
     }
     for (const char* rule : {"tank-length", "swim-lane"}) {
@@ -86,11 +90,11 @@ class Collected {
           continue;
         told_.push_back(rule);
         told_.push_back("adult-size");
-        const std::string have = m.length(group_->lane_cm), unit = std::string(" ") + m.length_unit();
+        const std::string have = m.length(in_known_digits(group_->lane_cm)), unit = std::string(" ") + m.length_unit();
         const bool has_unit = have.size() > unit.size() && have.compare(have.size() - unit.size(), unit.size(), unit) == 0;
         add(rank_of(finding.severity), {finding.severity, Fit::over,
                                         "Lane " + (has_unit ? have.substr(0, have.size() - unit.size()) : have) + " of " +
-                                            m.length(group_->lane_needed_cm)});
+                                            m.length(in_known_digits(group_->lane_needed_cm))});
         return;
       }
     }
@@ -111,6 +115,8 @@ class Collected {
     const std::optional<double>& now = look_.now.load.nitrate_peak_mg_l;
     const std::optional<double>& then = look_.shown_assessment.load.nitrate_peak_mg_l;
     if (!now || !then || !(*then - *now >= nitrate_word_mg_l)) return;
+    for (const Finding& finding : look_.shown_assessment.findings)
+      if (finding.rule == "nitrate" && is_new(finding, look_.now)) return;  // says it with its number
     add(nitrate_rank, {Severity::note, Fit::spare, "Nitrate peak up about " + known_text(*then - *now, 1) + " mg/L"});
   }
 

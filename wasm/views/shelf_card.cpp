@@ -14,6 +14,7 @@ namespace shoalwright {
 namespace {
 
 constexpr float card_width = 292, pad = 12, row_height = 20;
+constexpr int caution_lines = 5;
 
 struct Axis {
   const char* name;
@@ -110,7 +111,7 @@ void draw_kind_card(const Ui& ui, const Look& look, const Species& species, cons
     return text.empty() ? 0 : wrapped_height(pen, type::small, text, inner) + 4;
   };
   const float height = 10 + 18 + 16 + 8 + 4 * row_height + 6 + height_of(company) + height_of(food) +
-                       (caution.empty() ? 0 : 7 + height_of(caution)) + 6;
+                       (caution.empty() ? 0 : 11 + wrapped_height(pen, type::small, caution, inner, caution_lines)) + 6;
   const ImVec2 screen = ImGui::GetIO().DisplaySize;
   const float right = row.right() + 8;
   const float x = right + card_width + 4 <= screen.x ? right : std::max(4.0f, row.x - 8 - card_width);
@@ -135,7 +136,7 @@ void draw_kind_card(const Ui& ui, const Look& look, const Species& species, cons
   if (caution.empty()) return;
   draw_rule(pen, left, at + 1, card.right() - pad, p.line);
   at += 7;
-  draw_wrapped(pen, type::small, {left, at}, inner, p.ink, caution);
+  draw_wrapped(pen, type::small, {left, at}, inner, p.ink, caution, caution_lines);
 }
 
 }  // namespace shoalwright

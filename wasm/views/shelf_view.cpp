@@ -113,12 +113,12 @@ void draw_order(Ui& ui, const Box& line, ShelfState& mine) {
   draw_text(pen, type::small, {line.x + margin, at.y}, p.ink2, elided(pen, type::small, asked_words(mine.filter), room));
 }
 
-/// Larger animals are drawn larger, but not to scale: 22 px for 2 cm, 40 for 10.
+/// Larger animals are drawn larger, but not to scale: 28 px for 2 cm, 51 for 10.
 float outline_px(const Animal& animal, double adult_cm) {
-  const float wanted = std::clamp(14.2f + 11.2f * std::log(static_cast<float>(std::max(adult_cm, 0.5))), 12.0f, 46.0f);
+  const float wanted = std::clamp(17.5f + 14.5f * std::log(static_cast<float>(std::max(adult_cm, 0.5))), 14.0f, 52.0f);
   const Reach reach = reach_of(animal);
   const float across = reach.left + reach.right, down = reach.above + reach.below;
-  return std::min({wanted, 50 / std::max(across, 0.1f), 44 / std::max(down, 0.1f)});
+  return std::min({wanted, 50 / std::max(across, 0.1f), 38 / std::max(down, 0.1f)});
 }
 
 void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, const ShelfAnswer* answer, bool lifted,
@@ -139,15 +139,15 @@ void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, 
   draw_levels(pen, ladder_of(species), {snapped(pen, ladder), snapped(pen, box.y + 8)});
   float right = ladder - 6;
   right -=
-      draw_text(pen, type::small, {right, box.y + 8}, p.ink, look.measures.length(species.size.adult_tl_cm), Align::right) + 6;
+      draw_text(pen, type::small, {right, box.y + 8}, p.ink, look.measures.length(species.size.adult_tl_cm), Align::right) + 3;
 
   const int plate = answer && answer->in_plan > 0 ? plate_of(look, species.id) : 0;
   const Type name_type = medium(type::body);
-  const std::string name = elided(pen, name_type, capital(display_name(species)), right - left - (plate > 0 ? 24 : 0));
+  const std::string name = elided(pen, name_type, capital(display_name(species)), right - left - (plate > 0 ? 21 : 0));
   const float name_width = draw_text(pen, name_type, {left, box.y + 5}, p.ink, name);
-  if (plate > 0) draw_plate(pen, plate, {snapped(pen, left + name_width) + 15, box.y + 14});
+  if (plate > 0) draw_plate(pen, plate, {snapped(pen, left + name_width) + 13, box.y + 14});
   const Type sci = italic(type::axis);
-  draw_text(pen, sci, {left, box.y + 23}, p.ink3, elided(pen, sci, species.name.scientific, right - left));
+  draw_text(pen, sci, {left, box.y + 23}, p.ink3, elided(pen, sci, species.name.scientific, ladder - 4 - left));
 
   const float y = box.y + 38;
   if (!answer) {
@@ -241,9 +241,9 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   pen.dl = ImGui::GetForegroundDrawList();
   const Palette& p = *ui.palette;
   const Box inside = box.inset(8);
-  if (over) pen.dl->AddRectFilled(inside.min(), inside.max(), scale_alpha(p.actSoft, 0.8f), 6);
+  if (over) pen.dl->AddRectFilled(inside.min(), inside.max(), scale_alpha(p.actSoft, 0.6f), 6);
   dashed_rect(pen.dl, inside.min(), inside.max(), dash_ghost_outline(), p.ghost, 1.5f);
-  draw_tip(pen, {box.centre().x, box.centre().y - 10}, over ? "Let go to take out" : "Drop here to take out", p.ghost, p.ink,
+  draw_tip(pen, {box.centre().x, box.y + 12}, over ? "Let go to take out" : "Drop here to take out", p.ghost, p.ink,
            Align::centre);
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }

@@ -20,7 +20,7 @@ namespace {
 
 constexpr float row_height = 52, menu_width = 24;
 
-std::string name_of(const Kept& kept) { return capital(kept.species ? display_name(*kept.species) : kept.id); }
+std::string name_of(const Kept& kept) { return kept.species ? capital(display_name(*kept.species)) : kept.id; }
 
 /// `now`: the group in the plan as it is, null where a preview alone has it.
 void change_count(const Look& look, const Kept* now, int step, Actions& out) {
@@ -101,8 +101,8 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Kept& kept, const K
   if (row.item.visible) {
     const bool changed = before && before->count != kept.count;
     if (changed) draw_panel(pen, box.inset(0, 1), p.actSoft, 0, 0);
-    draw_plate(pen, number, {snapped(pen, box.x) + 12, box.y + 26}, 9);
-    const float left = snapped(pen, box.x + 30), right = box.right() - stepper_width() - menu_width - 6;
+    draw_plate(pen, number, {snapped(pen, box.x) + 10, box.y + 26}, 9);
+    const float left = snapped(pen, box.x + 28), right = box.right() - stepper_width() - menu_width - 6;
     const Type t = medium(type::body);
     draw_text(pen, t, {left, box.y + 9}, p.ink, elided(pen, t, name_of(kept), right - left));
     const std::string line = changed ? "was " + std::to_string(before->count) : advice;
@@ -152,7 +152,7 @@ float draw_pieces(Ui& ui, const Look& look, const Box& box) {
     const float x = box.x + width * static_cast<float>(static_cast<int>(i) % columns);
     if (i > 0 && static_cast<int>(i) % columns == 0) y += 22;
     draw_letter(pen, piece_letter(static_cast<int>(i)), {snapped(pen, x) + 8, snapped(pen, y) + 8});
-    draw_text(pen, type::small, {x + 22, y}, p.ink, elided(pen, type::small, piece_name(pieces[i].kind), width - 30));
+    draw_text(pen, type::small, {x + 22, y}, p.ink, elided(pen, type::small, piece_name(pieces[i].kind), width - 24));
   }
   return y + 22 - box.y;
 }

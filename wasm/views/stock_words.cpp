@@ -40,7 +40,7 @@ std::string least_words(const Species::Life::Group& group) {
 }  // namespace
 
 std::string stock_advice(const Kept& kept) {
-  if (!kept.species) return "Not in the catalogue; sums wait for it";
+  if (!kept.species) return "Not in the catalogue; no sums";
   const Species::Life::Group& group = kept.species->life.group;
   const std::string of_sexes = sexes(kept);
   if (kept.have > 0) {

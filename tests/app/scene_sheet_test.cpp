@@ -55,47 +55,6 @@ void draw_front(ImDrawList* list, const SceneCache& cache, ImVec2 corner, float 
   draw_depth_scale(list, cache, view, false, 11);
 }
 
-TEST(SceneSheet, CatalogueAtShelfAndPlateSize) {
-  for (const Theme theme : {Theme::light, Theme::dark}) {
-    const Palette& c = colours_of(theme);
-    const std::string tone = theme == Theme::light ? "light" : "dark";
-    const auto& species = built_in().species;
-    const int rows = (static_cast<int>(species.size()) + 7) / 8;
-    Easel small(8 * 100, rows * 80, mix(c.waterMid, c.waterTop, 0.3f));
-    keep_shot(small.paint(
-                  [&](ImDrawList* list) {
-                    for (size_t i = 0; i < species.size(); ++i) {
-                      const Animal animal = make_animal(animal_look(species[i].look));
-                      draw_animal(list, animal, {50 + 100.0f * static_cast<float>(i % 8), 40 + 80.0f * static_cast<float>(i / 8)},
-                                  60, -1, 0);
-                    }
-                  },
-                  2),
-              "animals-60-" + tone);
-    Easel large(5 * 290, 8 * 230, mix(c.waterMid, c.waterTop, 0.3f));
-    keep_shot(large.paint([&](ImDrawList* list) {
-      for (size_t i = 0; i < species.size(); ++i) {
-        const Animal animal = make_animal(animal_look(species[i].look));
-        draw_animal(list, animal, {130 + 290.0f * static_cast<float>(i % 5), 110 + 230.0f * static_cast<float>(i / 5)}, 200, -1,
-                    0);
-      }
-    }),
-              "animals-200-" + tone);
-    Easel shelf(8 * 100, rows * 60, c.panel);
-    keep_shot(shelf.paint(
-                  [&](ImDrawList* list) {
-                    for (size_t i = 0; i < species.size(); ++i) {
-                      const Animal animal = make_animal(animal_look(species[i].look));
-                      draw_silhouette(list, animal,
-                                      {50 + 100.0f * static_cast<float>(i % 8), 30 + 60.0f * static_cast<float>(i / 8)}, 44,
-                                      c.ink, c.panel);
-                    }
-                  },
-                  2),
-              "shelf-" + tone);
-  }
-}
-
 TEST(SceneSheet, DemoTankFromTheFrontAndFromAbove) {
   for (const char* name : {"riverbank.json", "bench-8-14.json"}) {
     const Plan plan = plan_from(name);
@@ -110,6 +69,9 @@ TEST(SceneSheet, DemoTankFromTheFrontAndFromAbove) {
         draw_front(list, cache, {45, 50}, px_per_cm, shoals, nullptr);
         draw_plan_view(list, cache, {{45, 110 + front.y}, px_per_cm * 0.65f});
       });
+      // With crowding about 1 200 more; a frame writes them all anew.
+      EXPECT_LT(easel.vertices(), std::string(name) == "riverbank.json" ? 19500 : 29000);
+      EXPECT_GT(easel.vertices(), 5000);
       keep_shot(picture, std::string(name).substr(0, 5) + (theme == Theme::light ? "-light" : "-dark"));
     }
   }
@@ -251,6 +213,99 @@ TEST(SceneSheet, CrowdingAndDepthProfile) {
       });
       keep_shot(picture, std::string(crowded ? "over" : "crowding") + (theme == Theme::light ? "-light" : "-dark"));
     }
+  }
+}
+
+TEST(SpreadField, ARowWithRoomKeepsItsMeanAndStaysUnderTheCeiling) {
+  const std::vector<float> depth{1, 2, 3, 4, 5}, open{3, 3, 3, 0, 3};
+  const std::vector<FieldShare> shares{{20, 8, {0.6f, 1.5f, 2.7f, 1, 4}}, {60, 12, {0.3f, 0.6f, 0.2f, 0, 0.5f}}};
+  const CrowdingField field = spread_field(depth, open, shares, {1, 1, 0.6f}, {false, false, false, false, true}, 88);
+  ASSERT_EQ(field.rows, 5);
+  for (int row = 0; row < field.rows; ++row) {
+    double sum = 0;
+    float most = 0;
+    for (int column = 0; column < field.columns; ++column) {
+      const float v = field.nodes[static_cast<size_t>(row * field.columns + column)];
+      if (row == 3) {
+        EXPECT_TRUE(std::isnan(v)) << "no water there";
+        continue;
+      }
+      sum += v;
+      most = std::max(most, v);
+    }
+    if (row == 3) continue;
+    const auto r = static_cast<size_t>(row);
+    const double mean = (shares[0].wanted_l_cm[r] + shares[1].wanted_l_cm[r]) / open[r];
+    EXPECT_NEAR(sum / field.columns, mean, 0.003) << "row " << row;
+    if (row < 3) {
+      EXPECT_LE(most, 0.9851f);
+    } else {
+      EXPECT_GT(most, 1.0f) << "the level itself is over";
+    }
+  }
+  // Fish are thickest at home: the first group's row peaks near 20 cm.
+  const int home = 10, far = 22;
+  EXPECT_GT(field.nodes[static_cast<size_t>(field.columns + home)], field.nodes[static_cast<size_t>(field.columns + far)]);
+}
+
+TEST(SpreadField, NothingWithoutWaterOrLength) {
+  EXPECT_EQ(spread_field({1}, {3}, {}, {}, {}, 88).rows, 0);
+  EXPECT_EQ(spread_field({1, 2}, {3, 3}, {}, {}, {}, 0).rows, 0);
+  EXPECT_EQ(spread_field({1, 2}, {3}, {}, {}, {}, 88).rows, 0);
+}
+
+TEST(Scene, IsBuiltAgainOnlyWhenItChanged) {
+  const Plan plan = plan_from("riverbank.json");
+  Scene scene = scene_of(plan, Theme::light);
+  SceneCache cache;
+  EXPECT_TRUE(update(cache, scene));
+  EXPECT_FALSE(update(cache, scene));
+  *scene.pieces.front().x_cm += 1;
+  EXPECT_TRUE(update(cache, scene));
+  scene.theme = Theme::dark;
+  EXPECT_TRUE(update(cache, scene));
+}
+
+TEST(Scene, ScreenAndTankAgreeBothWays) {
+  const Scene scene = scene_of(plan_from("riverbank.json"), Theme::light);
+  const FrontView front{{45, 50}, px_per_cm};
+  const PlanView above{{12, 400}, 4.3f};
+  for (const double x : {0.0, 12.5, 88.4}) {
+    for (const double other : {0.0, 20.0, 41.5}) {
+      const Vec a = front_place(front, scene, front_point(front, scene, x, other)),
+                b = plan_place(above, scene, plan_point(above, scene, x, other));
+      EXPECT_NEAR(a.x, x, 0.01);
+      EXPECT_NEAR(a.y, other, 0.01);
+      EXPECT_NEAR(b.x, x, 0.01);
+      EXPECT_NEAR(b.y, other, 0.01);
+    }
+  }
+}
+
+TEST(Scene, EveryKindOfPieceThatLinksKnowIsDrawnInBothViews) {
+  for (const char* kind :
+       {"block",         "branch",          "branch-bank", "branch-low", "root",      "stone",       "stones",
+        "slate",         "pebbles",         "cave",        "half-shell", "pot",       "stem-plants", "rosette-plant",
+        "carpet-plants", "floating-plants", "fern",        "moss",       "driftwood", "thicket",     "some-device"}) {
+    SCOPED_TRACE(kind);
+    Plan plan = plan_from("riverbank.json");
+    Piece piece = plan.pieces.front();
+    piece.kind = kind;
+    piece.length_cm = 20;
+    piece.depth_cm = 12;
+    piece.height_cm = 10;
+    plan.pieces = {piece};
+    const auto size_of = [](const SceneCache& c) {
+      return std::pair{c.front_far.vertices.size() + c.front_near.vertices.size() + c.front_roots.vertices.size() +
+                           c.front_pads.vertices.size(),
+                       c.plan_pieces.vertices.size() + c.plan_floating.vertices.size()};
+    };
+    SceneCache with, without;
+    update(with, scene_of(plan, Theme::light));
+    plan.pieces.clear();
+    update(without, scene_of(plan, Theme::light));
+    EXPECT_GT(size_of(with).first, size_of(without).first + 5);
+    EXPECT_GT(size_of(with).second, size_of(without).second + 5);
   }
 }
 

@@ -14,7 +14,7 @@ Trunk trunk_of(const FishShape& shape) { return {smooth(shape.top, 8), smooth(sh
 
 Detail detail_of(int level) {
   constexpr Detail levels[4] = {
-      {10, 2, 6, false, false}, {16, 3, 7, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
+      {10, 2, 6, false, false}, {14, 3, 7, false, false}, {30, 8, 12, true, true}, {48, 12, 18, true, true}};
   return levels[std::clamp(level, 0, 3)];
 }
 
@@ -142,7 +142,7 @@ void add_fin(Mesh& mesh, std::vector<Vec> base, std::span<const Vec> edge_points
     const Rail rails[2] = {root, edge};
     add_sheet_with_free_edge(mesh, rails);
   }
-  if (detail.rays && !coat.flat) add_rays(mesh, root, edge, coat.line);
+  if (detail.rays && !coat.flat) add_rays(mesh, root, edge, scale_alpha(coat.line, 0.75f));
 }
 
 void add_tail(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat, const Detail& detail) {
@@ -171,7 +171,7 @@ void add_tail(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat
     const Rail rails[3] = {root, middle, edge};
     add_sheet(mesh, rails);
   }
-  if (detail.rays && !coat.flat) add_rays(mesh, middle, edge, coat.line);
+  if (detail.rays && !coat.flat) add_rays(mesh, middle, edge, scale_alpha(coat.line, 0.75f));
 }
 
 void add_body(Mesh& mesh, const Trunk& trunk, const Coat& coat, const Detail& detail) {
@@ -219,7 +219,7 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   const Trunk trunk = trunk_of(shape);
   Mesh mesh;
   const ImU32 thread = with_alpha(coat.fin, coat.flat ? 1.0f : level < 2 ? 0.7f : 0.85f);
-  for (const auto& line : shape.threads) add_stroke(mesh, smooth_even(line, detail.fine_marks ? 16 : 6), 0.017f, 0.007f, thread);
+  for (const auto& line : shape.threads) add_stroke(mesh, smooth_even(line, detail.fine_marks ? 16 : 5), 0.017f, 0.007f, thread);
   add_tail(mesh, shape, trunk, coat, detail);
   for (const FinShape& fin : shape.fins) {
     if (fin.pectoral) continue;

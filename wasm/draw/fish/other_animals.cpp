@@ -133,7 +133,7 @@ Mesh snail_mesh(const AnimalLook& look, const Coat& coat, int level) {
   // The shell: a high rim with the spire behind; whorls as lines that turn in on the spire.
   const Vec rim_points[9] = {{0.02f, -0.27f}, {0.005f, -0.08f}, {0.09f, 0.14f},   {0.28f, 0.3f}, {0.52f, 0.345f},
                              {0.76f, 0.27f},  {0.94f, 0.08f},   {0.985f, -0.12f}, {0.9f, -0.29f}};
-  std::vector<Vec> rim = smooth_even(rim_points, fine ? 34 : 16);
+  std::vector<Vec> rim = smooth_even(rim_points, fine ? 34 : 13);
   std::vector<Vec> base;
   for (size_t i = 0; i < rim.size(); ++i) {
     base.push_back({lerp(0.06f, 0.88f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
@@ -156,7 +156,7 @@ Mesh snail_mesh(const AnimalLook& look, const Coat& coat, int level) {
       const Vec crown = lerp(rim[k], base[k], 0.03f), hem = lerp(rim[k], base[k], 0.97f);
       const Vec bend = lerp(crown, hem, 0.5f) + Vec{-0.075f + 0.012f * static_cast<float>(i), 0.02f};
       const Vec line[3] = {crown, bend, hem};
-      add_stroke(mesh, smooth(line, 5), 0.05f, 0.03f, coat.mark);
+      add_stroke(mesh, smooth(line, fine ? 5 : 1), 0.05f, 0.03f, coat.mark);
     }
   }
   if (has(look, Mark::dots) || has(look, Mark::spots) || has(look, Mark::tiger_bars)) {
@@ -169,9 +169,8 @@ Mesh snail_mesh(const AnimalLook& look, const Coat& coat, int level) {
   }
   // The seam turns in on the spire; below it the last whorl swells to the mouth.
   std::vector<Vec> whorl;
-  for (int i = 0; i <= (fine ? 34 : 18); ++i) {
-    const float t = static_cast<float>(i) / (fine ? 34.0f : 18.0f), angle = -2.15f + 10.2f * t,
-                radius = 0.3f * std::pow(0.16f, t);
+  for (int i = 0; i <= (fine ? 34 : 9); ++i) {
+    const float t = static_cast<float>(i) / (fine ? 34.0f : 9.0f), angle = -2.15f + 10.2f * t, radius = 0.3f * std::pow(0.16f, t);
     whorl.push_back(spire + Vec{std::cos(angle) * radius, std::sin(angle) * radius * 0.9f});
   }
   const ImU32 seam = coat.flat ? coat.mark : mix(coat.back, coat.pupil, 0.55f);
@@ -202,7 +201,7 @@ Mesh snail_mesh(const AnimalLook& look, const Coat& coat, int level) {
 Mesh frog_mesh(const AnimalLook& look, const Coat& coat, int level) {
   Mesh mesh;
   const bool fine = level >= 2;
-  const int count = fine ? 16 : 8;
+  const int count = fine ? 16 : 6;
   const ImU32 far = coat.flat ? coat.fin : mix(coat.back, coat.pupil, 0.25f),
               near = coat.flat ? coat.flank : mix(coat.back, coat.flank, 0.5f);
   const auto leg = [&](std::span<const Vec> line, std::span<const float> half, ImU32 colour) {

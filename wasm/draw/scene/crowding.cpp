@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "imgui_internal.h"
+
 namespace shoalwright {
 
 namespace {
@@ -83,6 +85,17 @@ bool update(CrowdingCache& cache, const CrowdingField& field) {
         line.points.push_back(grid.place(p));
         if (line.points.size() > 1) run += length(line.points.back() - line.points[line.points.size() - 2]);
       }
+      // The corners that cells leave in a line are evened out; ends stay on the glass.
+      for (int round = 0; round < 3 && line.points.size() > 4; ++round) {
+        const std::vector<Vec> from = line.points;
+        const size_t count = from.size();
+        for (size_t i = 0; i < count; ++i) {
+          if (!contour.closed && (i == 0 || i + 1 == count)) continue;
+          // A closed line repeats its first point at its end.
+          const Vec before = i > 0 ? from[i - 1] : from[count - 2], after = i + 1 < count ? from[i + 1] : from[1];
+          line.points[i] = lerp(from[i], lerp(before, after, 0.5f), 0.5f);
+        }
+      }
       // A ring of a few millimetres says nothing.
       if (run < 2.5f) continue;
       if (run > most) {
@@ -123,7 +136,7 @@ void draw_crowding(ImDrawList* list, const CrowdingCache& cache, const Scene& sc
       for (const unsigned index : {a, a + 1, b + 1, a, b + 1, b}) list->PrimWriteIdx(static_cast<ImDrawIdx>(index));
     }
   }
-  const ImVec2 white = ImGui::GetFontTexUvWhitePixel();
+  const ImVec2 white = list->_Data->TexUvWhitePixel;
   for (int row = 0; row < field.rows; ++row) {
     for (int column = 0; column < field.columns; ++column) {
       const float value = grid.node(column, row);

@@ -20,6 +20,13 @@ void add_quad(Mesh& mesh, Vec a, Vec b, Vec c, Vec d, ImU32 ab, ImU32 cd) {
   add_sheet(mesh, rails, false);
 }
 
+// A grain of sand is a pixel or two: three corners do.
+void add_grain(Mesh& mesh, Vec at, float size, ImU32 colour) {
+  const std::uint32_t left = add_vertex(mesh, at - Vec{size, size * 0.5f}, colour),
+                      right = add_vertex(mesh, at + Vec{size, size * -0.35f}, colour);
+  add_triangle(mesh, left, right, add_vertex(mesh, at + Vec{size * -0.2f, size * 0.7f}, colour));
+}
+
 void add_rect(Mesh& mesh, float x0, float y0, float x1, float y1, ImU32 colour) {
   const Rail rails[2] = {rail({{x0, y1}, {x1, y1}}, colour), rail({{x0, y0}, {x1, y0}}, colour)};
   add_sheet(mesh, rails);
@@ -133,8 +140,7 @@ void add_rear_bank(SceneCache& cache) {
     const float h = static_cast<float>(ground_cm(scene, static_cast<double>(lerp(panes.front, panes.back, share))));
     const float size = ground.grain_cm * dice.between(0.5f, 1.2f) * (1 - 0.5f * share);
     const ImU32 grain = mix(dice.next() < 0.6f ? ground.grain_dark : ground.grain_light, c.waterBot, 0.15f + 0.3f * share);
-    add_quad(cache.front_far, {x, h}, {x + size * 1.7f, h}, {x + size * 1.7f, h - size * 0.8f}, {x, h - size * 0.8f},
-             with_alpha(grain, 0.5f), with_alpha(grain, 0.5f));
+    add_grain(cache.front_far, {x, h - size * 0.4f}, size, with_alpha(grain, 0.5f));
   }
 }
 
@@ -158,7 +164,7 @@ void add_front_sand(SceneCache& cache) {
   rails[2].colours.assign(line.size(), ground.foot);
   add_sheet(cache.front_near, rails);
   Dice dice{seed_of(std::span<const double>(&scene.front_cm, 1), "grain")};
-  const int count = std::clamp(static_cast<int>(cache.length_cm * (ground.pebbles ? 2.6f : 4.4f)), 40, 400);
+  const int count = std::clamp(static_cast<int>(cache.length_cm * (ground.pebbles ? 2.6f : 3.8f)), 40, 400);
   for (int i = 0; i < count; ++i) {
     const float x = dice.between(0.2f, cache.length_cm - 0.4f), top = height_at(line, x);
     const float h = top * dice.between(0.06f, 0.94f), size = ground.grain_cm * dice.between(0.55f, 1.5f);
@@ -166,8 +172,7 @@ void add_front_sand(SceneCache& cache) {
     if (ground.pebbles) {
       add_ellipse(cache.front_near, {x, h}, {size, size * 0.7f}, 6, colour, false);
     } else {
-      add_quad(cache.front_near, {x, h + size / 2}, {x + size * 1.3f, h + size / 2}, {x + size * 1.3f, h - size / 2},
-               {x, h - size / 2}, colour, colour);
+      add_grain(cache.front_near, {x, h}, size, colour);
     }
   }
 }

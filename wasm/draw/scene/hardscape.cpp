@@ -78,7 +78,8 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
               const PieceLight& light, float phase) {
   std::vector<Vec> flat;
   for (const Vec3 p : spine) flat.push_back(seen(p, side));
-  const std::vector<Vec> line = smooth_even(flat, count);
+  // From above the wood is drawn smaller and takes fewer stations.
+  const std::vector<Vec> line = smooth_even(flat, side == Side::front ? count : std::max(5, count * 3 / 5));
   const std::array<ImU32, 4> tones{light.tone(light.colours->woodLo), light.tone(light.colours->wood),
                                    light.tone(mix(light.colours->wood, light.colours->woodHi, 0.5f)),
                                    light.tone(light.colours->woodHi)};
@@ -98,7 +99,7 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
     stations.push_back({line[i], {-along.y, along.x}, radius});
     if (i + 1 == line.size()) stations.push_back({line[i] + along * (radius * 1.1f), {-along.y, along.x}, radius * 0.25f});
   }
-  constexpr float offsets[] = {1.0f, 0.68f, 0.25f, -0.25f, -0.68f, -1.0f};
+  constexpr float offsets[] = {1.0f, 0.62f, 0.0f, -0.62f, -1.0f};
   Rail rails[std::size(offsets)];
   for (const Station& station : stations) {
     const float way = station.across.x * lit.x + station.across.y * lit.y;
@@ -111,7 +112,7 @@ void add_wood(Mesh& mesh, std::span<const Vec3> spine, float radius_from, float 
   }
   add_sheet(mesh, rails);
   // Along stout limbs a crisp light above and a dark seam below, as on split bark.
-  if (radius_from < 0.7f) return;
+  if (radius_from < 0.7f || side == Side::above) return;
   struct Seam {
     float offset, width;
     ImU32 colour;
@@ -287,31 +288,31 @@ void add_block(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight&
 }
 
 void add_cave(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
-  // A dome of fired clay with one low door.
-  constexpr int sides = 14, rings = 4;
-  std::vector<std::array<Vec3, sides>> ring(rings);
-  for (int r = 0; r < rings; ++r) {
-    const float up = std::sin(static_cast<float>(r) / rings * 1.5708f), wide = std::cos(static_cast<float>(r) / rings * 1.5708f);
-    for (int i = 0; i < sides; ++i) {
-      const float angle = static_cast<float>(i) * 6.2831853f / sides;
-      ring[static_cast<size_t>(r)][static_cast<size_t>(i)] =
-          frame.at(std::cos(angle) * wide * frame.length / 2, std::sin(angle) * wide * frame.depth / 2, up * frame.height);
-    }
-  }
-  std::vector<Face> faces;
-  for (size_t r = 0; r + 1 < rings; ++r) {
-    for (size_t i = 0; i < sides; ++i) {
-      const size_t next = (i + 1) % sides;
-      faces.push_back({{ring[r][i], ring[r][next], ring[r + 1][next], ring[r + 1][i]}});
-    }
-  }
-  const Vec3 top = frame.at(0, 0, frame.height);
-  for (size_t i = 0; i < sides; ++i) faces.push_back({{ring[rings - 1][i], ring[rings - 1][(i + 1) % sides], top}});
+  // A dome of fired clay with one low door, shaded round.
   const Palette& c = *light.colours;
   const ImU32 clay = mix(c.wood, c.leafR, 0.45f);
-  add_solid(mesh, faces, frame.at(0, 0, frame.height * 0.3f), side,
-            {light.tone(mix(clay, c.woodLo, 0.6f)), light.tone(mix(clay, c.woodLo, 0.2f)), light.tone(clay),
-             light.tone(mix(clay, c.sandF, 0.4f))});
+  const std::array<ImU32, 4> tones{light.tone(mix(clay, c.woodLo, 0.7f)), light.tone(mix(clay, c.woodLo, 0.25f)),
+                                   light.tone(clay), light.tone(mix(clay, c.sandF, 0.45f))};
+  // From the front the half between the two outermost points shows, from above all of it.
+  const float widest = std::atan2(-frame.depth * frame.sin_turn * frame.flip, frame.length * frame.cos_turn);
+  const float from = side == Side::front ? widest + (frame.flip < 0 ? 0.0f : 3.1415927f) : 0.0f,
+              sweep = side == Side::front ? 3.1415927f : 6.2831853f;
+  constexpr int stations = 15, rings = 5;
+  std::vector<Rail> rails(rings + 1);
+  for (int r = 0; r <= rings; ++r) {
+    const float rise = static_cast<float>(r) / rings * 1.5708f, up = std::sin(rise), wide = std::cos(rise);
+    for (int i = 0; i < stations; ++i) {
+      const float angle = from + sweep * static_cast<float>(i) / (stations - 1), ca = std::cos(angle), sa = std::sin(angle);
+      const Vec3 at = frame.at(ca * wide * frame.length / 2, sa * wide * frame.depth / 2, up * frame.height);
+      // The normal of an ellipsoid leans towards its short axes.
+      const Vec3 root = frame.at(0, 0, 0),
+                 lean = frame.at(ca * wide / frame.length, sa * wide / frame.depth, up / (2 * frame.height));
+      const Vec3 normal = scaled_to_one(minus(lean, root));
+      rails[static_cast<size_t>(r)].points.push_back(seen(at, side));
+      rails[static_cast<size_t>(r)].colours.push_back(tone_of_four(tones, 0.4f + 2.4f * std::max(0.0f, dot(normal, light_from))));
+    }
+  }
+  add_sheet(mesh, rails);
   // The door looks along the piece's own front; from the front it shows where that faces the viewer.
   const ImU32 dark = light.tone(mix(c.woodLo, IM_COL32(0, 0, 0, 255), 0.45f));
   std::vector<Vec> door;

@@ -61,7 +61,7 @@ void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
       }
       continue;
     }
-    const int nodes = held(stem.tall / 1.75f, 4, 17);
+    const int nodes = held(stem.tall / 1.95f, 4, 15);
     std::vector<Vec> line;
     for (int i = 0; i <= nodes; ++i) {
       const float t = static_cast<float>(i) / static_cast<float>(nodes);
@@ -69,14 +69,16 @@ void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
                       stem.foot.h + stem.tall * t});
     }
     add_stroke(mesh, even(line, 5), 0.26f, 0.12f, dark);
-    const bool smooth_rim = nearness > 0.45f;
+    const bool smooth_rim = nearness > 0.5f;
     for (int i = 1; i <= nodes; ++i) {
       const float t = static_cast<float>(i) / static_cast<float>(nodes);
       const float size = stem.leaf * (0.65f + 0.5f * std::sin(3.1416f * std::min(1.0f, t * 0.85f + 0.15f)));
       const ImU32 colour = t > 0.8f ? tip : (i % 2 != 0 ? middle : bright);
-      const float up = 0.25f + 0.5f * t;
-      add_leaf(mesh, line[static_cast<size_t>(i)], up, size, size * 0.24f, colour, smooth_rim);
-      add_leaf(mesh, line[static_cast<size_t>(i)], 3.1416f - up, size, size * 0.24f,
+      // Pairs are never quite level.
+      const float up = 0.25f + 0.5f * t, right = dice.between(-0.14f, 0.14f), left = dice.between(-0.14f, 0.14f),
+                  long_one = dice.between(0.86f, 1.1f);
+      add_leaf(mesh, line[static_cast<size_t>(i)], up + right, size * long_one, size * 0.23f, colour, smooth_rim);
+      add_leaf(mesh, line[static_cast<size_t>(i)], 3.1416f - up - left, size / long_one, size * 0.23f,
                i % 2 != 0 ? mix(colour, dark, 0.25f) : colour, smooth_rim);
     }
   }
@@ -100,8 +102,8 @@ void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
                 tall = inner ? dice.between(0.8f, 1.0f) : dice.between(0.5f, 0.85f);
     std::vector<Vec> line;
     for (const float t : {0.0f, 0.3f, 0.65f, 1.0f}) {
-      // Rises first, then bows outwards under its own weight.
-      const float away = out * std::pow(t, 1.3f), up = tall * (std::sin(t * 1.9f) / 0.9463f) * (inner ? t * 0.3f + 0.7f : 1.0f);
+      // Leaves the crown a little to its side, rises, then bows outwards under its own weight.
+      const float away = lerp(0.09f, out, std::pow(t, 1.15f)), up = tall * (1.75f * t - (inner ? 0.75f : 0.95f) * t * t);
       line.push_back(seen(frame.at(std::cos(angle) * away * frame.length / 2, std::sin(angle) * away * frame.depth / 2,
                                    std::clamp(up, 0.0f, 1.0f) * frame.height),
                           side));
@@ -116,15 +118,18 @@ void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
   for (const Blade& blade : blades) {
     if (feathered) {
       // A frond: a midrib with leaflets that shorten towards the tip.
-      const std::vector<Vec> rib = smooth_even(blade.line, 10);
+      const std::vector<Vec> rib = smooth_even(blade.line, 9);
       add_stroke(mesh, rib, 0.2f, 0.08f, blade.dark);
       for (size_t i = 1; i + 1 < rib.size(); ++i) {
         const float t = static_cast<float>(i) / static_cast<float>(rib.size() - 1);
-        const Vec along = unit(rib[i + 1] - rib[i - 1]);
-        const float heading = std::atan2(along.y, along.x), size = (0.35f + 1.1f * blade.half * 1.6f) * (1.05f - 0.75f * t);
-        for (const float way : {1.0f, -1.0f})
-          add_leaf(mesh, rib[i], heading + way * 0.95f, size, size * 0.22f,
-                   way > 0 ? blade.bright : mix(blade.bright, blade.dark, 0.5f), false);
+        const Vec along = unit(rib[i + 1] - rib[i - 1]), across{-along.y, along.x};
+        const float size = (0.5f + 1.6f * blade.half) * (1.05f - 0.75f * t), half = 0.3f * size;
+        for (const float way : {1.0f, -1.0f}) {
+          const ImU32 colour = way > 0 ? blade.bright : mix(blade.bright, blade.dark, 0.5f);
+          const std::uint32_t low = add_vertex(mesh, rib[i] - along * half, colour),
+                              high = add_vertex(mesh, rib[i] + along * half, colour);
+          add_triangle(mesh, low, high, add_vertex(mesh, rib[i] + (along * 0.55f + across * (0.84f * way)) * size, colour));
+        }
       }
       continue;
     }
@@ -154,7 +159,7 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
     bool bright;
   };
   std::vector<Blade> blades;
-  const int count = held(frame.length * frame.depth * 0.42f, 30, side == Side::front ? 165 : 90);
+  const int count = held(frame.length * frame.depth * 0.42f, 30, side == Side::front ? 165 : 80);
   for (const Stand& stand : spread(count, dice)) {
     Vec3 foot = frame.at(stand.u * frame.length, stand.v * frame.depth, 0);
     foot.h += static_cast<float>(ground_cm(scene, foot.z)) - static_cast<float>(ground_cm(scene, frame.z)) - 0.25f;
@@ -164,10 +169,14 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
   for (const Blade& blade : blades) {
     const ImU32 colour = light.tone(blade.bright ? c.carpB : c.carpA);
     if (side == Side::front) {
-      add_leaf(mesh, seen(blade.foot, side), blade.angle, blade.size, std::clamp(blade.size * 0.14f, 0.16f, 0.32f), colour,
-               false);
+      // A blade of grass: three corners do.
+      const Vec foot = seen(blade.foot, side), tip = foot + Vec{std::cos(blade.angle), std::sin(blade.angle)} * blade.size;
+      const float half = std::clamp(blade.size * 0.12f, 0.15f, 0.3f);
+      const std::uint32_t left = add_vertex(mesh, foot - Vec{half, 0}, colour),
+                          right = add_vertex(mesh, foot + Vec{half, 0}, colour);
+      add_triangle(mesh, left, right, add_vertex(mesh, tip, mix(colour, light.tone(c.carpB), 0.5f)));
     } else {
-      add_ellipse(mesh, seen(blade.foot, side), {0.58f, 0.58f}, 5, colour, false);
+      add_ellipse(mesh, seen(blade.foot, side), {0.6f, 0.6f}, 5, colour, false);
     }
   }
 }
@@ -212,8 +221,7 @@ void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surfac
     for (const Stand& stand : spread(held(frame.length * frame.depth / 15, 6, 40), dice)) {
       const Vec at = seen(frame.at(stand.u * frame.length, stand.v * frame.depth, 0), side);
       const float size = dice.between(0.8f, 1.35f);
-      add_ellipse(pads, at, {size, size}, 8, with_alpha(light.tone(dice.next() < 0.5f ? c.floating : c.floatD), 0.85f),
-                  frame.length < 12);
+      add_ellipse(pads, at, {size, size}, 9, with_alpha(light.tone(dice.next() < 0.5f ? c.floating : c.floatD), 0.88f));
     }
     return;
   }
@@ -233,7 +241,7 @@ void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surfac
       const Vec line[3] = {{rx, surface_cm},
                            {rx + drift, surface_cm - hang * 0.4f},
                            {rx + drift + dice.between(-0.5f, 0.5f), surface_cm - hang * dice.between(0.5f, 1.0f)}};
-      add_stroke(*roots, smooth_even(line, 5), 0.12f, 0.04f, with_alpha(light.tone(c.root), 0.75f));
+      add_stroke(*roots, smooth_even(line, 4), 0.12f, 0.04f, with_alpha(light.tone(c.root), 0.75f));
     }
   }
 }

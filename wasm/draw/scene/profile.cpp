@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "draw/scene/crowding.h"
+#include "imgui_internal.h"
 
 namespace shoalwright {
 
@@ -12,7 +13,7 @@ float value_at(const std::vector<float>& curve, size_t i) { return i < curve.siz
 
 // Fills between two curves over the depth, one colour.
 void fill_between(ImDrawList* list, const std::vector<ImVec2>& left, const std::vector<ImVec2>& right, ImU32 colour) {
-  const ImVec2 white = ImGui::GetFontTexUvWhitePixel();
+  const ImVec2 white = list->_Data->TexUvWhitePixel;
   const int count = static_cast<int>(left.size());
   if (count < 2) return;
   list->PrimReserve((count - 1) * 6, count * 2);
@@ -27,10 +28,21 @@ void fill_between(ImDrawList* list, const std::vector<ImVec2>& left, const std::
   }
 }
 
-// The edge of a group's shape, in its own dash pattern.
-void edge_line(ImDrawList* list, const std::vector<ImVec2>& line, int key, const Palette& colours) {
-  list->AddPolyline(line.data(), static_cast<int>(line.size()), colours.panel, 0, 1);
-  if (!key_dash(key).empty()) dashed_line(list, line, key_dash(key), key_colour(colours, key), 1.3f);
+// The edge of a group's shape: a gap of paper, and just inside it the group's own dashes.
+void edge_line(ImDrawList* list, const std::vector<ImVec2>& inner, const std::vector<ImVec2>& line, int key,
+               const Palette& colours) {
+  list->AddPolyline(line.data(), static_cast<int>(line.size()), colours.panel, 0, 1.2f);
+  if (key_dash(key).empty()) return;
+  // Dashes only where the shape is wide enough to hold them.
+  std::vector<ImVec2> run;
+  for (size_t i = 0; i <= line.size(); ++i) {
+    if (i < line.size() && line[i].x - inner[i].x > 7) {
+      run.push_back({line[i].x - 3, line[i].y});
+      continue;
+    }
+    if (run.size() > 2) dashed_line(list, run, key_dash(key), with_alpha(colours.onKey, 0.6f), 1.1f);
+    run.clear();
+  }
 }
 
 }  // namespace
@@ -81,7 +93,7 @@ ProfileLayout draw_depth_profile(ImDrawList* list, const ProfilePicture& profile
       outer[i] = {x_of(wanted[i]), axis[i].y};
     }
     fill_between(list, inner, outer, with_alpha(key_colour(colours, share.key), share.held ? 0.55f : 0.82f));
-    edge_line(list, outer, share.key, colours);
+    edge_line(list, inner, outer, share.key, colours);
     if (most > 0) {
       const auto k = static_cast<size_t>(tallest_depth);
       layout.discs.push_back({share.key, {(inner[k].x + outer[k].x) / 2, axis[k].y}});

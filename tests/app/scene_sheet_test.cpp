@@ -77,6 +77,50 @@ TEST(SceneSheet, DemoTankFromTheFrontAndFromAbove) {
   }
 }
 
+TEST(SceneSheet, DuskAndNightAreDarkerAndSmallAndLargeTanksKeepTheirGear) {
+  const Plan plan = plan_from("riverbank.json");
+  const std::vector<Shoal> shoals = place_shoals(plan, resolve_stock(plan, built_in()));
+  double before = 1e9;
+  for (const TimeOfDay time : {TimeOfDay::day, TimeOfDay::dusk, TimeOfDay::night}) {
+    SceneCache cache;
+    update(cache, scene_of(plan, Theme::light));
+    const Vec front = front_size_cm(cache.built_for) * 4;
+    Easel easel(static_cast<int>(front.x) + 90, static_cast<int>(front.y) + 90, colours_of(Theme::light).ground);
+    const Picture picture = easel.paint([&](ImDrawList* list) { draw_front(list, cache, {45, 50}, 4, shoals, nullptr, time); });
+    keep_shot(picture, "time-" + std::to_string(static_cast<int>(time)));
+    double light = 0;
+    for (int y = 80; y < 200; ++y)
+      for (int x = 60; x < 380; ++x) light += static_cast<double>(luminance(picture.at(x, y)));
+    EXPECT_LT(light, before * 0.85);
+    before = light;
+  }
+  for (const double length : {25.0, 180.0}) {
+    Plan other = plan;
+    other.tank.length_cm = length;
+    other.tank.width_cm = length / 2;
+    other.tank.height_cm = length > 100 ? 60 : 30;
+    other.tank.fill_cm = other.tank.height_cm - 2;
+    other.substrate = {
+        .kind = SubstrateKind::smooth_gravel, .front_cm = 3, .back_cm = length > 100 ? 9.0 : 4.0, .other_keys = ""};
+    other.pieces.clear();
+    SceneCache cache;
+    update(cache, scene_of(other, Theme::dark));
+    const float px = length > 100 ? 4 : 8;
+    const Vec front = front_size_cm(cache.built_for) * px;
+    Easel easel(static_cast<int>(front.x) + 90, static_cast<int>(front.y) + 90, colours_of(Theme::dark).ground);
+    keep_shot(easel.paint([&](ImDrawList* list) {
+      draw_front(list, cache, {45, 50}, px, {}, nullptr);
+    }),
+              length > 100 ? "large" : "small");
+    Scene idle = cache.built_for;
+    idle.heater = idle.filter = false;
+    SceneCache without;
+    update(without, idle);
+    EXPECT_GT(cache.front_far.vertices.size(), without.front_far.vertices.size() + 40);
+    EXPECT_GT(cache.front_pads.vertices.size(), without.front_pads.vertices.size() + 40);
+  }
+}
+
 /// Every shape of tank at measures that keepers have, with the same furniture set into its middle.
 struct ShapedTank {
   const char* name;

@@ -164,7 +164,8 @@ void add_front_sand(SceneCache& cache) {
   rails[2].colours.assign(line.size(), ground.foot);
   add_sheet(cache.front_near, rails);
   Dice dice{seed_of(std::span<const double>(&scene.front_cm, 1), "grain")};
-  const int count = std::clamp(static_cast<int>(cache.length_cm * (ground.pebbles ? 2.6f : 3.8f)), 40, 400);
+  const int count =
+      std::clamp(static_cast<int>(cache.length_cm * (ground.pebbles ? 4.8f : 3.8f)), 40, ground.pebbles ? 460 : 400);
   for (int i = 0; i < count; ++i) {
     const float x = dice.between(0.2f, cache.length_cm - 0.4f), top = height_at(line, x);
     const float h = top * dice.between(0.06f, 0.94f), size = ground.grain_cm * dice.between(0.55f, 1.5f);

@@ -40,6 +40,15 @@ void add_plan_floor(SceneCache& cache) {
     }
   }
   Dice dice{7};
+  // Sand as the hand leaves it: short raked runs, hardly darker than the rest.
+  const int runs = std::clamp(static_cast<int>(cache.length_cm * 0.28f), 8, 30);
+  for (int i = 0; i < runs; ++i) {
+    const Vec at{dice.between(2, cache.length_cm - 6), dice.between(1.5f, cache.width_cm - 1.5f)};
+    const float reach = dice.between(2.2f, 4.6f), bow = dice.between(-0.22f, 0.22f);
+    const Vec run[3] = {at, at + Vec{reach * 0.5f, bow}, at + Vec{reach, 0}};
+    if (inside(cache.outline, run[0]) && inside(cache.outline, run[2]) && inside(cache.outline, run[1]))
+      add_stroke(mesh, run, 0.16f, 0.16f, with_alpha(ground.foot, 0.28f));
+  }
   const int grains = std::clamp(static_cast<int>(cache.length_cm * 0.6f), 15, 60);
   for (int i = 0; i < grains; ++i) {
     const Vec at{dice.between(0.5f, cache.length_cm - 0.5f), dice.between(0.5f, cache.width_cm - 0.5f)};

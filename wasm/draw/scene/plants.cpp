@@ -176,7 +176,7 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
                           right = add_vertex(mesh, foot + Vec{half, 0}, colour);
       add_triangle(mesh, left, right, add_vertex(mesh, tip, mix(colour, light.tone(c.carpB), 0.5f)));
     } else {
-      add_ellipse(mesh, seen(blade.foot, side), {0.6f, 0.6f}, 5, colour, false);
+      add_ellipse(mesh, seen(blade.foot, side), {0.58f, 0.58f}, 7, colour, false);
     }
   }
 }
@@ -221,7 +221,7 @@ void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surfac
     for (const Stand& stand : spread(held(frame.length * frame.depth / 15, 6, 40), dice)) {
       const Vec at = seen(frame.at(stand.u * frame.length, stand.v * frame.depth, 0), side);
       const float size = dice.between(0.8f, 1.35f);
-      add_ellipse(pads, at, {size, size}, 9, with_alpha(light.tone(dice.next() < 0.5f ? c.floating : c.floatD), 0.88f));
+      add_ellipse(pads, at, {size, size}, 12, with_alpha(light.tone(dice.next() < 0.5f ? c.floating : c.floatD), 0.88f));
     }
     return;
   }

@@ -23,8 +23,8 @@ struct Heat {
   bool operator==(const Heat&) const = default;
 };
 
-/// How far one margin is from its limit. `value` is signed, in `unit`, negative when over; `animals`: how many more of the limiting
-/// kind fit, where that makes sense.
+/// How far one margin is from its limit. `value` is signed, in `unit`, negative when over; `animals`: how many more of the
+/// limiting kind fit, where that makes sense.
 struct Tightest {
   std::string margin;  ///< key of FORMATS section 3
   double value = 0;
@@ -42,8 +42,8 @@ struct Assessment {
   Load load;
   Air air;
   Heat heat;
-  std::vector<Finding> findings;    ///< by severity, rule, species
-  std::vector<Tightest> tightest;   ///< worst first
+  std::vector<Finding> findings;   ///< by severity, rule, species
+  std::vector<Tightest> tightest;  ///< worst first
   std::vector<std::string> cautions;
   bool operator==(const Assessment&) const = default;
 };

@@ -25,7 +25,8 @@ bool known_before(const Raised& one, const std::vector<Raised>& before) {
 std::vector<std::string> newly_raised(const std::vector<Raised>& after, const std::vector<Raised>& before) {
   std::vector<std::string> rules;
   for (const Raised& one : after)
-    if (!known_before(one, before) && std::find(rules.begin(), rules.end(), one.rule) == rules.end()) rules.emplace_back(one.rule);
+    if (!known_before(one, before) && std::find(rules.begin(), rules.end(), one.rule) == rules.end())
+      rules.emplace_back(one.rule);
   return rules;
 }
 
@@ -52,7 +53,8 @@ double guessed_count(const Filling& without, const Filling& with, int count) {
 
 }  // namespace
 
-LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, const Volume& volume, const Room& room)
+LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, const Volume& volume,
+                             const Room& room)
     : plan_(plan), catalog_(catalog), volume_(volume), stock_(std::move(stock)), room_(room) {
   room_.groups.clear();
 }
@@ -128,15 +130,15 @@ Largest LargestSearch::find(const Species& species) {
         largest.count = count;
         break;
       }
-      const bool too_few = std::any_of(fewer.begin(), fewer.end(), [&](const Raised& one) {
-        return one.rule == "group-size" && one.subject == species.id;
-      });
+      const bool too_few = std::any_of(fewer.begin(), fewer.end(),
+                                       [&](const Raised& one) { return one.rule == "group-size" && one.subject == species.id; });
       if (too_few) break;
       largest.stopped_by = newly_raised(fewer, before);
     }
   } else {
     int low = least, high = most_count + 1;  // low fits, high does not or is past what a plan holds
-    int guess = static_cast<int>(std::clamp(guessed_count(without, filling(), least), static_cast<double>(least), static_cast<double>(most_count)));
+    int guess = static_cast<int>(
+        std::clamp(guessed_count(without, filling(), least), static_cast<double>(least), static_cast<double>(most_count)));
     if (guess > low && !fits(guess)) {
       high = guess;
       // The guess is nearly right: step away from it before halving.

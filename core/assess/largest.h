@@ -16,12 +16,13 @@ namespace shoalwright {
 
 /// The most of a kind that may swim with the others as they are, and what stops the next one.
 struct Largest {
-  std::optional<int> count;             ///< of this species in all; empty where a sum is not known, so that nothing can be promised
-  std::vector<std::string> stopped_by;  ///< rules that the next one raises or worsens to harm or strain; at count 0: its least group
+  std::optional<int> count;  ///< of this species in all; empty where a sum is not known, so that nothing can be promised
+  std::vector<std::string>
+      stopped_by;  ///< rules that the next one raises or worsens to harm or strain; at count 0: its least group
 };
 
-/// The largest count that raises no `harm` and no `strain` that is not there, and as grave, without the species. 0 where even its least
-/// group raises one. `species` need not be in the plan.
+/// The largest count that raises no `harm` and no `strain` that is not there, and as grave, without the species. 0 where even its
+/// least group raises one. `species` need not be in the plan.
 Largest largest_count(const Plan& plan, const Catalog& catalog, const Species& species);
 
 /// The same search for many species over one plan: what does not depend on them is reckoned once.

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "assess/tightest.h"
 #include "rules/shares.h"
 #include "stocking/profile.h"
 
@@ -40,34 +41,26 @@ std::optional<MarginFacts> lane(const Facts& facts, const Tightest& entry) {
   return std::nullopt;
 }
 
-/// The depth where the largest part of the open water is wanted. A layer that has room is spread until no depth is over, so a
-/// depth past its room counts there only as full.
+/// Over a centimetre of the fullest layer; its tightest depth is where most of the open water is wanted.
 std::optional<MarginFacts> crowding(const Facts& facts, const Tightest& entry, std::string_view in_hand) {
-  constexpr double full = 0.985;
   constexpr std::size_t per_layer = 12;
+  const std::optional<TightestLayer> tightest = tightest_layer(facts);
+  if (!tightest) return std::nullopt;
+  MarginFacts margin;
+  margin.there_is = tightest->open_l_cm;
+  margin.wanted = margin.there_is - entry.value;
   const DepthProfile profile = depth_profile_of(facts.plan, facts.stock, per_layer);
-  std::optional<std::size_t> tightest;
-  double tightest_share = 0;
-  for (std::size_t i = 0; i < profile.open_l_cm.size(); ++i) {
+  double most = 0;
+  for (std::size_t i = tightest->layer * per_layer; i < (tightest->layer + 1) * per_layer && i < profile.open_l_cm.size(); ++i) {
     if (!(profile.open_l_cm[i] > 0)) continue;
     double share = 0;
     for (const GroupProfile& group : profile.groups) share += group.wanted_l_cm[i] / profile.open_l_cm[i];
-    const std::optional<double>& layer = facts.room.layers[std::min<std::size_t>(i / per_layer, 2)].crowding;
-    if (layer && *layer <= 1) share = std::min(share, full);
-    if (tightest && share <= tightest_share) continue;
-    tightest = i;
-    tightest_share = share;
+    if (!(share > most)) continue;
+    most = share;
+    margin.depth_cm = (static_cast<double>(i) + 0.5) * profile.step_cm;
   }
-  if (!tightest) return std::nullopt;
-  MarginFacts margin;
-  margin.there_is = profile.open_l_cm[*tightest];
-  margin.wanted = margin.there_is - entry.value;
-  margin.depth_cm = (static_cast<double>(*tightest) + 0.5) * profile.step_cm;
-  std::vector<Part> parts;
-  for (const Kept& kept : facts.stock)
-    for (const GroupProfile& group : profile.groups)
-      if (kept.species != nullptr && group.species == kept.id) parts.push_back({&kept, group.wanted_l_cm[*tightest]});
-  count_in(margin, parts, in_hand, largest_of(parts), entry.value);
+  const std::vector<Part> parts = layer_parts(facts, tightest->layer);
+  count_in(margin, parts, in_hand, largest_of(parts), entry.value / margin.there_is);
   return margin;
 }
 

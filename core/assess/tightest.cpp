@@ -6,7 +6,6 @@
 
 #include "rules/shares.h"
 #include "stocking/least_tank.h"
-#include "stocking/profile.h"
 #include "stocking/style.h"
 
 namespace shoalwright {
@@ -20,8 +19,6 @@ struct Scaled {
 
 using Margins = std::vector<Scaled>;
 
-// A layer with room to spare is full to this part at its tightest depth at most.
-constexpr double spread_ceiling = 0.985;
 // A scale of nothing still orders: all the same, worst by value.
 constexpr double least_scale = 1e-6;
 
@@ -78,42 +75,23 @@ void add_lane(Margins& margins, const Facts& facts) {
   if (worst) add(margins, {.margin = "lane_cm", .value = spare, .unit = "cm", .animals = {}, .set_by = {worst->id}}, needed);
 }
 
+// By the layers' own sums, as the findings are: fish spread over their level, so that what is spare there is spare at each of its
+// depths.
 void add_crowding(Margins& margins, const Facts& facts) {
-  if (!facts.room.layers[1].crowding) return;  // a sum is not known, or nothing is open
-  const DepthProfile profile = depth_profile_of(facts.plan, facts.stock);
-  if (profile.groups.empty()) return;
-  const std::size_t per_layer = 12;
-  std::size_t tightest = 0;
-  double tightest_share = -1, tightest_wanted = 0;
-  for (std::size_t i = 0; i < profile.open_l_cm.size(); ++i) {
-    if (!(profile.open_l_cm[i] > 0)) continue;
-    double wanted = 0;
-    for (const GroupProfile& group : profile.groups) wanted += group.wanted_l_cm[i];
-    double share = wanted / profile.open_l_cm[i];
-    const std::optional<double>& layer = facts.room.layers[std::min<std::size_t>(i / per_layer, 2)].crowding;
-    if (layer && *layer <= 1) share = std::min(share, spread_ceiling);
-    if (share <= tightest_share) continue;
-    tightest = i;
-    tightest_share = share;
-    tightest_wanted = wanted;
-  }
-  if (!(tightest_share >= 0)) return;
-  const double open = profile.open_l_cm[tightest], spare = open * (1 - tightest_share);
-  std::vector<Part> parts;
-  std::size_t next = 0;
-  for (const Kept& kept : facts.stock)
-    if (kept.species) parts.push_back({&kept, profile.groups[next++].wanted_l_cm[tightest]});
-  const Part* limiting = &parts.front();
+  const std::optional<TightestLayer> tightest = tightest_layer(facts);
+  if (!tightest) return;
+  const std::vector<Part> parts = layer_parts(facts, tightest->layer);
+  const Part* limiting = nullptr;
   for (const Part& part : parts)
-    if (part.amount > limiting->amount) limiting = &part;
-  if (!(tightest_wanted > 0)) return;
+    if (!limiting || part.amount > limiting->amount) limiting = &part;
+  const double share = *facts.room.layers[tightest->layer].crowding;
   add(margins,
       {.margin = "crowding_l_cm",
-       .value = spare,
+       .value = tightest->open_l_cm * (1 - share),
        .unit = "L/cm",
-       .animals = whole_animals(spare, limiting->amount / limiting->kept->count),
+       .animals = whole_animals(1 - share, limiting->amount / limiting->kept->count),
        .set_by = ids(main_parts(parts))},
-      open);
+      tightest->open_l_cm);
 }
 
 void add_floor(Margins& margins, const Facts& facts) {
@@ -149,6 +127,18 @@ void add_nitrate(Margins& margins, const Facts& facts) {
 }
 
 }  // namespace
+
+std::optional<TightestLayer> tightest_layer(const Facts& facts) {
+  std::optional<TightestLayer> tightest;
+  double most = 0;
+  for (std::size_t i = 0; i < facts.room.layers.size(); ++i) {
+    const Layer& layer = facts.room.layers[i];
+    if (!layer.crowding || !(*layer.crowding > most) || !(layer.to_cm > layer.from_cm)) continue;
+    most = *layer.crowding;
+    tightest = TightestLayer{i, layer.open_l / (layer.to_cm - layer.from_cm)};
+  }
+  return tightest;
+}
 
 std::vector<Tightest> tightest_margins(const Facts& facts) {
   Margins margins;

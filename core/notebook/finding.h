@@ -23,15 +23,16 @@ struct PatchStep {
 
 /// One thing to know about a plan: poor husbandry is an ordinary result, not an error.
 struct Finding {
-  std::string rule;                  ///< id, FORMATS section 4; never renamed once landed
+  std::string rule;  ///< id, FORMATS section 4; never renamed once landed
   Severity severity = Severity::note;
-  std::vector<std::string> species;  ///< ids of the groups concerned, by id, so that the order of lines never shows; empty: the tank's
-  std::string text;                  ///< what: a fact in a few words, metric
-  std::string why;                   ///< the mechanism with both numbers, ours and theirs
-  std::string remedy;                ///< what to do, a verb and its amount; empty when nothing mends it
-  std::vector<PatchStep> edits;      ///< the remedy as a patch of the canonical plan; empty when no edit can mend
+  std::vector<std::string>
+      species;         ///< ids of the groups concerned, by id, so that the order of lines never shows; empty: the tank's
+  std::string text;    ///< what: a fact in a few words, metric
+  std::string why;     ///< the mechanism with both numbers, ours and theirs
+  std::string remedy;  ///< what to do, a verb and its amount; empty when nothing mends it
+  std::vector<PatchStep> edits;  ///< the remedy as a patch of the canonical plan; empty when no edit can mend
   Evidence evidence = Evidence::common_practice;
-  std::string source;                ///< key of catalog/sources.json when published, else empty
+  std::string source;  ///< key of catalog/sources.json when published, else empty
   bool operator==(const Finding&) const = default;
 };
 

@@ -26,8 +26,7 @@ void adult_size(const Facts& facts, Found& out) {
       finding.why = "Sold at about " + amount(sold_cm, 1, "cm") + ", grown " + amount(adult_cm, 1, "cm") +
                     "; the tank is too small for it as an adult, and it does not stay small in a small tank.";
       rest_on(finding, facts, kept, "size.adult_tl_cm");
-      finding.remedy = say_count(kept, 0);
-      finding.edits = set_count(facts.plan, kept, 0);
+      remedy_by_count(facts.plan, kept, 0, finding);
     });
   }
 }

@@ -18,14 +18,8 @@ constexpr const char* layer_rules[] = {"crowding-top", "crowding-mid", "crowding
 constexpr const char* layer_names[] = {"Surface", "Middle", "Bottom"};
 
 Severity not_on_a_guess(const Plan& plan, Severity severity) {
-  return unless_assumed(plan, severity,
-                        {"/tank/length_cm", "/tank/width_cm", "/tank/height_cm", "/tank/diameter_cm", "/tank/side_cm", "/tank/front_cm",
-                         "/tank/outline_cm", "/tank/fill_cm", "/substrate", "/planting"});
-}
-
-Severity not_on_a_guessed_floor(const Plan& plan, Severity severity) {
-  return unless_assumed(plan, severity,
-                        {"/tank/length_cm", "/tank/width_cm", "/tank/diameter_cm", "/tank/side_cm", "/tank/front_cm", "/tank/outline_cm"});
+  return unless_assumed(plan, unless_tank_assumed(plan, severity),
+                        {"/tank/fill_cm", "/substrate/kind", "/substrate/front_cm", "/substrate/back_cm", "/planting"});
 }
 
 enum class Holders { no, yes };
@@ -51,15 +45,17 @@ void tell_layer(const Facts& facts, std::size_t layer, Severity severity, Findin
   if (severity == Severity::note)
     finding.text = std::string(layer_names[layer]) + " level is full";
   else
-    finding.text = std::string(layer_names[layer]) + " level over by " + amount(wanted_l - room.open_l, wanted_l < 20 ? 1 : 0, "L");
+    finding.text =
+        std::string(layer_names[layer]) + " level over by " + amount(wanted_l - room.open_l, wanted_l < 20 ? 1 : 0, "L");
   finding.why = "Grown up, the stock wants " + amount(wanted_l, wanted_l < 20 ? 1 : 0, "L") + " there and " +
-                amount(room.open_l, room.open_l < 20 ? 1 : 0, "L") + " are open: " + amount(*room.crowding, 2, "") + " of the room, most of it by " +
-                names_of(named) + ".";
+                amount(room.open_l, room.open_l < 20 ? 1 : 0, "L") + " are open; most of it is wanted by " + names_of(named) +
+                ".";
   if (severity == Severity::note) {
     finding.remedy = "Add nothing more at this level";
     return;
   }
-  remedy_by_fewer(facts, parts, goal_of(in_view(limits::crowding, facts.plan.strictness)) / *room.crowding, in_proportion, finding);
+  remedy_by_fewer(facts, parts, goal_of(in_view(limits::crowding, facts.plan.strictness)) / *room.crowding, in_proportion,
+                  finding);
 }
 
 void tell_floor(const Facts& facts, Holders holders, Severity severity, Finding& finding) {
@@ -72,9 +68,9 @@ void tell_floor(const Facts& facts, Holders holders, Severity severity, Finding&
     finding.text = "Floor " + over + " short for territories";
   else
     finding.text = severity == Severity::note ? "Floor is full" : "Floor over by " + over;
-  finding.why = std::string(holders == Holders::yes ? "Territories and shoals want " : "Grown up, the stock wants ") + amount(wanted, 0, "cm²") +
-                " of floor and " + amount(open, 0, "cm²") + " can be used, " + amount(share, 2, "") + " of it; " + names_of(named) +
-                (named.size() == 1 ? " holds" : " hold") + " most.";
+  finding.why = std::string(holders == Holders::yes ? "Territories and shoals want " : "Grown up, the stock wants ") +
+                amount(wanted, 0, "cm²") + " of floor and " + amount(open, 0, "cm²") + " can be used; most of it is wanted by " +
+                names_of(named) + ".";
   if (severity == Severity::note) {
     finding.remedy = "Add nothing more on the floor";
     return;
@@ -99,14 +95,15 @@ void crowding(const Facts& facts, Found& out) {
   std::optional<Severity> of_floor;
   if (facts.room.floor_crowding && !only(floor_parts(facts), Holders::no).empty()) {
     of_floor = grade(rounded(*facts.room.floor_crowding), steps);
-    if (of_floor) of_floor = not_on_a_guessed_floor(plan, *of_floor);
+    if (of_floor) of_floor = unless_floor_assumed(plan, *of_floor);
   }
   for (std::size_t layer = 0; layer < 3; ++layer) {
     const std::optional<double>& share = facts.room.layers[layer].crowding;
     std::optional<Severity> severity = share ? grade(rounded(*share), steps) : std::nullopt;
     if (severity) severity = not_on_a_guess(plan, *severity);
     const bool bottom = layer == 2;
-    if (bottom && of_floor && (!severity || *of_floor < *severity || (*of_floor == *severity && *facts.room.floor_crowding > *share)))
+    if (bottom && of_floor &&
+        (!severity || *of_floor < *severity || (*of_floor == *severity && *facts.room.floor_crowding > *share)))
       out.add(layer_rules[layer], *of_floor, "", *facts.room.floor_crowding,
               [&](Finding& finding) { tell_floor(facts, Holders::no, *of_floor, finding); });
     else if (severity)
@@ -116,9 +113,10 @@ void crowding(const Facts& facts, Found& out) {
 
 void territory(const Facts& facts, Found& out) {
   if (!facts.room.floor_crowding) return;
-  std::optional<Severity> severity = grade(rounded(*facts.room.floor_crowding), in_view(limits::territory, facts.plan.strictness));
+  std::optional<Severity> severity =
+      grade(rounded(*facts.room.floor_crowding), in_view(limits::territory, facts.plan.strictness));
   if (!severity || only(floor_parts(facts), Holders::yes).empty()) return;
-  severity = not_on_a_guessed_floor(facts.plan, *severity);
+  severity = unless_floor_assumed(facts.plan, *severity);
   out.add("territory", *severity, "", *facts.room.floor_crowding,
           [&](Finding& finding) { tell_floor(facts, Holders::yes, *severity, finding); });
 }

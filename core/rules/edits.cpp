@@ -122,10 +122,15 @@ bool can_set_count(const Plan& plan, const Kept& kept, int count) { return !set_
 std::string say_count(const Kept& kept, int count) {
   const std::string name = kept.species ? display_name(*kept.species) : kept.id;
   const int home = std::max(kept.have - count, 0);
-  if (home > 0 && count == 0) return "Re-home the " + std::to_string(home) + " " + name;
+  if (home > 0 && count == 0) return "Re-home the " + (home == 1 ? "" : std::to_string(home) + " ") + name;
   if (home > 0) return "Re-home " + std::to_string(home) + " " + name + ", keep " + std::to_string(count);
   if (count == 0) return "Leave out " + name;
   return "Keep " + std::to_string(count) + " " + name;
+}
+
+void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& finding) {
+  finding.edits = set_count(plan, kept, count);
+  if (!finding.edits.empty()) finding.remedy = say_count(kept, count);
 }
 
 std::string json_number(double value) { return short_text(value, 4); }

@@ -8,26 +8,29 @@
 
 namespace shoalwright {
 
-// Remedies as JSON Patches of the canonical plan. All of them leave alone what Plan::fixed pins, and come back empty where that leaves
-// nothing to do.
+// Remedies as JSON Patches of the canonical plan. All of them leave alone what Plan::fixed pins, and come back empty where that
+// leaves nothing to do.
 
-/// Gives a group this many animals in all (0 or more). Lines are filled and emptied from the last one on, wished for before swimming;
-/// `have` follows where fewer are left, and sexes that no longer add up become unknown. A line without animals goes, and the pointers
-/// of Plan::fixed and Plan::assumed move with the lines after it.
+/// Gives a group this many animals in all (0 or more). Lines are filled and emptied from the last one on, wished for before
+/// swimming; `have` follows where fewer are left, and sexes that no longer add up become unknown. A line without animals goes,
+/// and the pointers of Plan::fixed and Plan::assumed move with the lines after it.
 std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count);
 
 /// Whether set_count() can change the group to that count.
 bool can_set_count(const Plan& plan, const Kept& kept, int count);
 
-/// "Keep 8 harlequin rasbora", "Leave out harlequin rasbora", "Re-home 2 harlequin rasbora, keep 4": taking out an animal that swims
-/// already is always called re-home.
+/// "Keep 8 harlequin rasbora", "Leave out harlequin rasbora", "Re-home 2 harlequin rasbora, keep 4": taking out an animal that
+/// swims already is always called re-home.
 std::string say_count(const Kept& kept, int count);
+
+/// Makes that count the remedy, in words and as a patch; leaves the finding without one where the group is pinned.
+void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& finding);
 
 /// One value of the canonical plan replaced.
 std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, std::string value_json);
 
-/// The tank meant to have this water: sets it in /water, or makes /water from what the tank has now. `quantity`: "temperature_c", "ph",
-/// "gh_dgh" or "kh_dkh".
+/// The tank meant to have this water: sets it in /water, or makes /water from what the tank has now. `quantity`: "temperature_c",
+/// "ph", "gh_dgh" or "kh_dkh".
 std::vector<PatchStep> aim_water(const Facts& facts, const std::string& quantity, double value);
 
 /// A number as JSON text, at most four decimals.

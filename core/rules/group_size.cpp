@@ -5,7 +5,9 @@
 #include "notebook/say.h"
 #include "rules/edits.h"
 #include "rules/limits.h"
+#include "rules/shares.h"
 #include "rules/table.h"
+#include "rules/tank_fit.h"
 #include "rules/tell.h"
 
 namespace shoalwright {
@@ -74,18 +76,39 @@ bool has_look_alike(const Facts& facts, const Kept& kept) {
   return false;
 }
 
+// Whether so many of a kind that lives here in all could be borne: neither the tank itself nor its room speaks against them.
+bool bears(const Facts& facts, const Kept& kept, int count) {
+  const auto grave = [](const Fit& fit) { return fit.severity == Severity::harm || fit.severity == Severity::strain; };
+  const Species& species = *kept.species;
+  if (grave(empty_run_fit(facts, species)) || grave(lane_fit(facts, species)) || grave(least_length_fit(facts, species)) ||
+      grave(width_fit(facts, species)) || grave(height_fit(facts, species)) || grave(volume_fit(facts, species)))
+    return false;
+  const double full = in_view(limits::crowding, facts.plan.strictness).strain;
+  for (std::size_t layer = 0; layer < 3; ++layer) {
+    const std::optional<double>& crowding = facts.room.layers[layer].crowding;
+    if (!crowding) continue;
+    for (const Part& part : layer_parts(facts, layer))
+      if (part.kept == &kept && *crowding + part.amount * (count - kept.count) / kept.count > full) return false;
+  }
+  if (!facts.room.floor_crowding) return true;
+  const double more_cm2 = floor_demand_cm2(kept, count) - floor_demand_cm2(kept, kept.count);
+  return !(more_cm2 > 0) || *facts.room.floor_crowding + more_cm2 / facts.room.floor_cm2 <= full;
+}
+
 void tell_few(const Facts& facts, const Kept& kept, Finding& finding) {
   const Species::Life::Group& group = kept.species->life.group;
   const bool under_least = kept.count < group.least;
   const int goal = under_least ? group.least : group.good;
   concern(finding, {&kept});
-  finding.text = capital(name_of(kept)) + ": " + std::to_string(kept.count) + (under_least ? ", least " : ", good ") + std::to_string(goal);
+  finding.text =
+      capital(name_of(kept)) + ": " + std::to_string(kept.count) + (under_least ? ", least " : ", good ") + std::to_string(goal);
   finding.why = why_company(group.kind) + "; " + (kept.count == 1 ? std::string("one is") : std::to_string(kept.count) + " are") +
                 " kept, " + std::to_string(group.least) + " is the least" +
                 (group.good > group.least ? ", " + std::to_string(group.good) + " a good group." : ".");
   if (has_look_alike(facts, kept)) finding.why += " Look-alikes do not count: it groups with its own kind.";
-  finding.edits = set_count(facts.plan, kept, goal);
-  finding.remedy = say_count(kept, goal) + (under_least ? ", or another kind in its place" : "");
+  const bool more = bears(facts, kept, goal) || !can_set_count(facts.plan, kept, 0);
+  if (!more) finding.why += " This tank does not bear so many.";
+  remedy_by_count(facts.plan, kept, more ? goal : 0, finding);
   rest_on(finding, facts, kept, "life.group");
 }
 
@@ -95,8 +118,7 @@ void tell_many(const Facts& facts, const Kept& kept, Finding& finding) {
   finding.text = capital(name_of(kept)) + ": " + std::to_string(kept.count) + " of a loner";
   finding.why = "This kind lives alone and takes its own kind for a rival; " + std::to_string(kept.count) + " are kept, " +
                 std::to_string(goal) + " is right.";
-  finding.edits = set_count(facts.plan, kept, goal);
-  finding.remedy = say_count(kept, goal);
+  remedy_by_count(facts.plan, kept, goal, finding);
   rest_on(finding, facts, kept, "life.group");
 }
 
@@ -107,9 +129,11 @@ void group_size(const Facts& facts, Found& out) {
     if (!kept.species) continue;
     const Species::Life::Group& group = kept.species->life.group;
     if (const auto severity = too_few(*kept.species, kept.count, facts.plan.strictness))
-      out.add("group-size", *severity, kept.id, group.good - kept.count, [&](Finding& finding) { tell_few(facts, kept, finding); });
+      out.add("group-size", *severity, kept.id, group.good - kept.count,
+              [&](Finding& finding) { tell_few(facts, kept, finding); });
     else if (const auto rivals = too_many(*kept.species, kept.count))
-      out.add("group-size", *rivals, kept.id, kept.count - group.good, [&](Finding& finding) { tell_many(facts, kept, finding); });
+      out.add("group-size", *rivals, kept.id, kept.count - group.good,
+              [&](Finding& finding) { tell_many(facts, kept, finding); });
   }
 }
 

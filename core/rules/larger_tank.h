@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <functional>
-
 #include "rules/facts.h"
-#include "tank/sizes.h"
 
 namespace shoalwright {
 
-/// Puts the smallest usual tank into the finding that is nowhere smaller than the present one and `clears` (given the outside size and
-/// the same tank inside), as words and as an edit where the tank is rectangular and not pinned. Where no usual tank will do, the remedy
-/// is to leave the kind out.
-void remedy_by_larger_tank(const Facts& facts, const Kept& kept, Finding& finding,
-                           const std::function<bool(const UsualSize&, const Tank&)>& clears);
+/// Puts the smallest usual tank into the finding that is nowhere smaller than the present one and suits one adult of the kind in
+/// every measure, so that all findings about a kind ask for one and the same tank: its least length and volume, room to turn,
+/// height for its fins, and a run of `run_cm`. Where no usual tank will do, or the tank is pinned, the remedy is to leave the
+/// kind out.
+void remedy_by_larger_tank(const Facts& facts, const Kept& kept, double run_cm, Finding& finding);
+
+/// The same for a run that is short: the whole lane, or as much of it as usual tanks give beyond `have_cm`.
+void remedy_by_longer_tank(const Facts& facts, const Kept& kept, double have_cm, Finding& finding);
 
 }  // namespace shoalwright

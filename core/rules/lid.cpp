@@ -31,7 +31,8 @@ std::string habit(Jumps jumps) {
 
 void lid(const Facts& facts, Found& out) {
   if (!facts.plan.tank.lid || *facts.plan.tank.lid) return;  // not known is said by unknown-input
-  // One finding for each habit, so that those who jump readily are not lost among the others; those who hardly do are named alone only.
+  // One finding for each habit, so that those who jump readily are not lost among the others; those who hardly do are named alone
+  // only.
   bool said = false;
   for (const Jumps jumps : {Jumps::readily, Jumps::when_chased, Jumps::rarely}) {
     std::vector<const Kept*> jumpers;
@@ -43,8 +44,10 @@ void lid(const Facts& facts, Found& out) {
     const auto tell = [&](Finding& finding) {
       concern(finding, jumpers);
       const bool one = jumpers.size() == 1;
-      finding.text = (one ? capital(name_of(*jumpers.front())) + " jumps" : std::to_string(jumpers.size()) + " kinds jump") + ", the tank is open";
-      finding.why = capital(names_of(jumpers)) + (one ? " jumps " : " jump ") + habit(jumps) + "; without a lid what jumps lands on the floor.";
+      finding.text = (one ? capital(name_of(*jumpers.front())) + " jumps" : std::to_string(jumpers.size()) + " kinds jump") +
+                     ", the tank is open";
+      finding.why = capital(names_of(jumpers)) + (one ? " jumps " : " jump ") + habit(jumps) +
+                    "; without a lid what jumps lands on the floor.";
       finding.remedy = "Put a lid on";
       finding.edits = set_value(facts.plan, "/tank/lid", "true");
       rest_on(finding, facts, *jumpers.front(), "life.jumps");

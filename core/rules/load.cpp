@@ -21,14 +21,12 @@ namespace shoalwright {
 namespace {
 
 Severity not_on_a_guess(const Plan& plan, Severity severity) {
-  return unless_assumed(plan, severity,
-                        {"/tank/length_cm", "/tank/width_cm", "/tank/height_cm", "/tank/diameter_cm", "/tank/side_cm", "/tank/front_cm",
-                         "/tank/outline_cm", "/tank/fill_cm", "/substrate", "/feeding/ration", "/feeding/fasting_days", "/water/temperature_c"});
+  return unless_assumed(plan, unless_tank_assumed(plan, severity),
+                        {"/tank/fill_cm", "/substrate/kind", "/substrate/front_cm", "/substrate/back_cm", "/feeding/ration",
+                         "/feeding/fasting_days", "/water/temperature_c"});
 }
 
-std::string days(double every_days) {
-  return every_days == 1 ? "every day" : "every " + short_text(every_days, 1) + " days";
-}
+std::string days(double every_days) { return every_days == 1 ? "every day" : "every " + short_text(every_days, 1) + " days"; }
 
 // The next smaller ration, where that brings the load index down to `goal`.
 bool remedy_by_ration(const Facts& facts, double index, double goal, Finding& finding) {
@@ -52,9 +50,11 @@ void load(const Facts& facts, Found& out) {
   if (!severity) return;
   severity = not_on_a_guess(facts.plan, *severity);
   out.add("load", *severity, "", index, [&](Finding& finding) {
-    finding.text = "Waste asks " + percent(index) + " new water weekly";
-    finding.why = "Feeding makes " + amount(*rise, 1, "mg/L") + " of nitrate a day. Holding it " + amount(load_nitrate_mg_l, 0, "mg/L") +
-                  " above the tap takes " + percent(index) + " new water a week; half a tank is as much as most people keep up.";
+    const std::string weekly = index > 1 ? amount(index, 1, "") + " tanks of" : percent(index);
+    finding.text = "Waste asks " + weekly + " new water weekly";
+    finding.why = "Feeding makes " + amount(*rise, 1, "mg/L") + " of nitrate a day. Holding it " +
+                  amount(load_nitrate_mg_l, 0, "mg/L") + " above the tap takes " + weekly +
+                  " new water a week; half a tank is as much as most people keep up.";
     const double goal = *severity == Severity::watch ? limits::load.watch : limits::load.strain;
     if (!remedy_by_ration(facts, index, goal, finding))
       remedy_by_fewer(facts, feed_parts(facts), goal / index, in_proportion, finding);
@@ -86,7 +86,8 @@ std::optional<Severity> nitrate_severity(const Facts& facts, const Climb& climb)
   if (reached <= climb.limit * (1 + limits::error_nitrate_share)) return Severity::note;
   const auto view = static_cast<std::size_t>(facts.plan.strictness);
   double line = limits::nitrate_strain_mg_l[view];
-  if (sensitive(facts)) line = facts.plan.strictness == Strictness::lenient ? limits::nitrate_strain_mg_l[1] : limits::nitrate_strain_sensitive_mg_l;
+  if (sensitive(facts))
+    line = facts.plan.strictness == Strictness::lenient ? limits::nitrate_strain_mg_l[1] : limits::nitrate_strain_sensitive_mg_l;
   return reached > std::max(line, climb.limit) ? Severity::strain : Severity::watch;
 }
 
@@ -122,18 +123,26 @@ bool remedy_by_change(const Facts& facts, const Climb& climb, Finding& finding) 
   return true;
 }
 
+/// No kit reads, and no keeper waits for, what lies far past every limit.
+std::string climbs(double peak_mg_l) {
+  constexpr double far_past_mg_l = 500;
+  return (peak_mg_l > far_past_mg_l ? "past " + amount(far_past_mg_l, 0, "mg/L") : "to " + amount(peak_mg_l, 0, "mg/L"));
+}
+
 void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
   const std::string limit = amount(climb.limit, 0, "");
   if (climb.by_source()) {
     finding.text = "Tap nitrate is at " + amount(climb.source, 0, "mg/L");
-    finding.why = "The limit is " + limit + " and the tap alone brings " + amount(climb.source, 0, "mg/L") + ": no change gets under it.";
+    finding.why =
+        "The limit is " + limit + " and the tap alone brings " + amount(climb.source, 0, "mg/L") + ": no change gets under it.";
     finding.remedy = "Mix RO water or rain water into the tap water";
     return;
   }
   const Upkeep& upkeep = *facts.plan.upkeep;
-  finding.text = "Nitrate climbs to " + amount(*climb.peak, 0, "mg/L");
-  finding.why = "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) + " settles at " + amount(*climb.peak, 0, "mg/L") +
-                " before each change; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "") + ".";
+  finding.text = "Nitrate climbs " + climbs(*climb.peak);
+  finding.why = "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) + " lets it climb " +
+                climbs(*climb.peak) + " before each change; the limit is " + limit + ", the tap brings " +
+                amount(climb.source, 0, "") + ".";
   const double index = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume));
   if (index <= limits::nitrate_stock_cause && remedy_by_change(facts, climb, finding)) {
     finding.why += " The change is too small.";

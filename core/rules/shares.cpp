@@ -33,7 +33,8 @@ std::vector<Part> layer_parts(const Facts& facts, std::size_t layer) {
   for (const Kept& kept : facts.stock) {
     if (!kept.species) continue;
     const Demand demand = demand_of(kept);
-    parts.push_back({&kept, demand.count * demand.personal_l * demand.depth[layer] / (demand.plants_are_room ? open_l / open : open_l)});
+    parts.push_back(
+        {&kept, demand.count * demand.personal_l * demand.depth[layer] / (demand.plants_are_room ? open_l / open : open_l)});
   }
   return parts;
 }
@@ -99,14 +100,12 @@ void remedy_by_fewer(const Facts& facts, std::vector<Part> parts, double share, 
       (sum - part.amount + left_with(kept, count, part.amount) > allowed ? many : few) = count;
     }
     if (few >= kept.count || !can_set_count(facts.plan, kept, few)) continue;
-    finding.edits = set_count(facts.plan, kept, few);
-    finding.remedy = say_count(kept, few);
+    remedy_by_count(facts.plan, kept, few, finding);
     return;
   }
   for (const Part& part : parts) {
     if (!(part.amount > 0) || !can_set_count(facts.plan, *part.kept, 0)) continue;
-    finding.edits = set_count(facts.plan, *part.kept, 0);
-    finding.remedy = say_count(*part.kept, 0);
+    remedy_by_count(facts.plan, *part.kept, 0, finding);
     return;
   }
 }

@@ -38,8 +38,8 @@ using LeftWith = double (*)(const Kept& kept, int count, double part);
 double in_proportion(const Kept& kept, int count, double part);
 double on_the_floor(const Kept& kept, int count, double part);
 
-/// The remedy by fewer animals that takes the sum of the parts down to `share` of itself (0 to 1): the largest part whose group can
-/// be lowered and still be a group; failing that the largest that can be left out. Nothing where neither is possible.
+/// The remedy by fewer animals that takes the sum of the parts down to `share` of itself (0 to 1): the largest part whose group
+/// can be lowered and still be a group; failing that the largest that can be left out. Nothing where neither is possible.
 void remedy_by_fewer(const Facts& facts, std::vector<Part> parts, double share, LeftWith left_with, Finding& finding);
 
 }  // namespace shoalwright

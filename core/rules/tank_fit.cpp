@@ -43,8 +43,7 @@ Fit lane_fit(const Facts& facts, const Species& species) {
 
 Fit empty_run_fit(const Facts& facts, const Species& species) {
   Fit fit{run_cm(facts, species), lane_needed_cm(species), std::nullopt};
-  if (fit.asked > 0 && fit.have < lane_harm_below * fit.asked)
-    fit.severity = unless_assumed(facts.plan, Severity::harm, {"/tank", "/tank/length_cm", "/tank/width_cm"});
+  if (fit.asked > 0 && fit.have < lane_harm_below * fit.asked) fit.severity = unless_floor_assumed(facts.plan, Severity::harm);
   return fit;
 }
 
@@ -55,7 +54,7 @@ Fit least_length_fit(const Facts& facts, const Species& species) {
   fit.asked = *least.length_cm;
   fit.have = inside_length_cm(facts.plan.tank) + 2 * facts.plan.tank.glass_mm / 10;
   fit.severity = least_severity(fit.have, fit.asked, limits::error_length_share, facts.plan.strictness);
-  if (fit.severity) fit.severity = unless_assumed(facts.plan, *fit.severity, {"/tank", "/tank/length_cm"});
+  if (fit.severity) fit.severity = unless_floor_assumed(facts.plan, *fit.severity);
   return fit;
 }
 
@@ -66,8 +65,7 @@ Fit width_fit(const Facts& facts, const Species& species) {
   if (within_error(fit.have, fit.asked, limits::error_length_share))
     fit.severity = Severity::note;
   else
-    fit.severity = fit.have >= least.width_least_cm ? Severity::watch
-                                                    : unless_assumed(facts.plan, Severity::harm, {"/tank", "/tank/width_cm"});
+    fit.severity = fit.have >= least.width_least_cm ? Severity::watch : unless_floor_assumed(facts.plan, Severity::harm);
   return fit;
 }
 
@@ -92,8 +90,7 @@ Fit volume_fit(const Facts& facts, const Species& species) {
   fit.asked = *least.volume_l;
   fit.have = facts.volume.gross_l;
   fit.severity = least_severity(fit.have, fit.asked, limits::error_volume_share, facts.plan.strictness);
-  if (fit.severity)
-    fit.severity = unless_assumed(facts.plan, *fit.severity, {"/tank", "/tank/length_cm", "/tank/width_cm", "/tank/height_cm"});
+  if (fit.severity) fit.severity = unless_tank_assumed(facts.plan, *fit.severity);
   return fit;
 }
 

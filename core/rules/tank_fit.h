@@ -16,8 +16,8 @@ struct Fit {
   std::optional<Severity> severity;
 };
 
-/// Longest clear run of the empty tank in the layer where the kind spends most of its time, against its lane. Only a strain or less:
-/// the tank itself is judged by empty_run().
+/// Longest clear run of the empty tank in the layer where the kind spends most of its time, against its lane. Only a strain or
+/// less: the tank itself is judged by empty_run().
 Fit lane_fit(const Facts& facts, const Species& species);
 
 /// The same run where it is so short that the tank itself is the fault: under 0.6 of the lane.

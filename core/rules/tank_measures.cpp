@@ -15,21 +15,23 @@ std::string cm(double value) { return amount(value, 1, "cm"); }
 
 std::string adult(const Kept& kept) { return "it grows to " + cm(kept.species->size.adult_tl_cm); }
 
+// What a larger tank gives a kind at least: no worse than a watch.
+double bearable_run_cm(const Kept& kept) { return lane_watch_from * lane_needed_cm(*kept.species); }
+
 void tell_length(const Facts& facts, const Kept& kept, const Fit& run, const Fit& least, Finding& finding) {
   concern(finding, {&kept});
   const bool by_run = run.severity && (!least.severity || *run.severity < *least.severity);
   if (by_run) {
     finding.text = "Tank too short for " + name_of(kept);
-    finding.why = "Empty, the tank gives a run of " + cm(run.have) + "; " + name_of(kept) + " wants " + cm(run.asked) + " at a stretch, since " +
-                  adult(kept) + ".";
+    finding.why = "Empty, the tank gives a run of " + cm(run.have) + "; " + name_of(kept) + " wants " + cm(run.asked) +
+                  " at a stretch, since " + adult(kept) + ".";
   } else {
     finding.text = "Tank " + cm(least.asked - least.have) + " short for " + name_of(kept);
-    finding.why = "The tank is " + cm(least.have) + " long outside; " + name_of(kept) + " is kept from " + cm(least.asked) + " on, however few.";
+    finding.why = "The tank is " + cm(least.have) + " long outside; " + name_of(kept) + " is kept from " + cm(least.asked) +
+                  " on, however few.";
     rest_on(finding, facts, kept, "needs.least_length_cm");
   }
-  remedy_by_larger_tank(facts, kept, finding, [&](const UsualSize& size, const Tank& inside) {
-    return size.length_cm >= least.asked && inside.length_cm >= run.asked * (by_run ? lane_watch_from : lane_harm_below);
-  });
+  remedy_by_larger_tank(facts, kept, bearable_run_cm(kept), finding);
 }
 
 }  // namespace
@@ -51,10 +53,10 @@ void tank_width(const Facts& facts, Found& out) {
     out.add("tank-width", *fit.severity, kept.id, 0, [&](Finding& finding) {
       concern(finding, {&kept});
       finding.text = "Too narrow to turn for " + name_of(kept);
-      finding.why = "Front to back the tank has " + cm(fit.have) + "; " + name_of(kept) + " turns at ease in " + cm(fit.asked) + ", since " +
-                    adult(kept) + ".";
+      finding.why = "Front to back the tank has " + cm(fit.have) + "; " + name_of(kept) + " turns at ease in " + cm(fit.asked) +
+                    ", since " + adult(kept) + ".";
       rest_on(finding, facts, kept, "size.adult_tl_cm");
-      remedy_by_larger_tank(facts, kept, finding, [&](const UsualSize&, const Tank& inside) { return inside.width_cm >= fit.asked; });
+      remedy_by_larger_tank(facts, kept, bearable_run_cm(kept), finding);
     });
   }
 }
@@ -70,9 +72,7 @@ void tank_height(const Facts& facts, Found& out) {
       finding.why = "Over the substrate stand " + cm(fit.have) + " of water; with its fins " + name_of(kept) + " is " +
                     cm(*kept.species->size.height_with_fins_cm) + " tall and wants " + cm(fit.asked) + ".";
       rest_on(finding, facts, kept, "size.height_with_fins_cm");
-      const double substrate_cm = mean_substrate_cm(facts.plan);
-      remedy_by_larger_tank(facts, kept, finding,
-                            [&](const UsualSize&, const Tank& inside) { return inside.fill_cm - substrate_cm >= fit.asked; });
+      remedy_by_larger_tank(facts, kept, bearable_run_cm(kept), finding);
     });
   }
 }
@@ -88,9 +88,7 @@ void tank_volume(const Facts& facts, Found& out) {
       finding.why = "Inside to the rim the tank holds " + amount(fit.have, 0, "L") + "; " + name_of(kept) + " is kept from " +
                     amount(fit.asked, 0, "L") + " on, however few.";
       rest_on(finding, facts, kept, "needs.least_volume_l");
-      remedy_by_larger_tank(facts, kept, finding, [&](const UsualSize&, const Tank& inside) {
-        return inside.length_cm * inside.width_cm * inside.height_cm / 1000 >= fit.asked;
-      });
+      remedy_by_larger_tank(facts, kept, bearable_run_cm(kept), finding);
     });
   }
 }
@@ -103,9 +101,10 @@ void swim_lane(const Facts& facts, Found& out) {
     out.add("swim-lane", *fit.severity, kept.id, fit.asked - fit.have, [&](Finding& finding) {
       concern(finding, {&kept});
       finding.text = "Lane " + cm(fit.asked - fit.have) + " short for " + name_of(kept);
-      finding.why = capital(name_of(kept)) + " wants " + cm(fit.asked) + " at a stretch; empty, the tank gives " + cm(fit.have) + ".";
+      finding.why =
+          capital(name_of(kept)) + " wants " + cm(fit.asked) + " at a stretch; empty, the tank gives " + cm(fit.have) + ".";
       rest_on(finding, facts, kept, "life.style");
-      remedy_by_larger_tank(facts, kept, finding, [&](const UsualSize&, const Tank& inside) { return inside.length_cm >= fit.asked; });
+      remedy_by_longer_tank(facts, kept, fit.have, finding);
     });
   }
 }

@@ -14,6 +14,16 @@ Severity unless_assumed(const Plan& plan, Severity severity, std::initializer_li
   return assumed ? Severity::strain : Severity::harm;
 }
 
+Severity unless_floor_assumed(const Plan& plan, Severity severity) {
+  return unless_assumed(plan, severity,
+                        {"/tank/shape", "/tank/length_cm", "/tank/width_cm", "/tank/bow_cm", "/tank/diameter_cm", "/tank/side_cm",
+                         "/tank/front_cm", "/tank/outline_cm"});
+}
+
+Severity unless_tank_assumed(const Plan& plan, Severity severity) {
+  return unless_assumed(plan, unless_floor_assumed(plan, severity), {"/tank/height_cm"});
+}
+
 const std::string& name_of(const Kept& kept) { return kept.species ? display_name(*kept.species) : kept.id; }
 
 std::string names_of(const std::vector<const Kept*>& groups, std::size_t most) {

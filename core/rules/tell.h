@@ -16,6 +16,10 @@ namespace shoalwright {
 /// Nothing that rests on an assumed value is harm: a strain instead where one of the pointers was guessed.
 Severity unless_assumed(const Plan& plan, Severity severity, std::initializer_list<const char*> pointers);
 
+/// The same for what rests on the measures of the vessel: all of them, or only those of its floor.
+Severity unless_tank_assumed(const Plan& plan, Severity severity);
+Severity unless_floor_assumed(const Plan& plan, Severity severity);
+
 /// The name that stands in a sentence.
 const std::string& name_of(const Kept& kept);
 

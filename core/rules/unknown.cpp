@@ -27,16 +27,44 @@ void water_not_known(const Facts& facts, Found& out) {
              {"KH", facts.water.kh_dkh, &Species::WaterNeeds::kh_dkh}};
   std::vector<std::string> missing;
   for (const auto& one : all)
-    // Without an aim the temperature is the stock's own best one; there is none only where the windows do not meet, said elsewhere.
-    if (!one.window.now && anyone(facts, &Need::tolerated, one.need) && (one.need != &Species::WaterNeeds::temperature_c || facts.plan.water))
+    // Without an aim the temperature is the stock's own best one; there is none only where the windows do not meet, said
+    // elsewhere.
+    if (!one.window.now && anyone(facts, &Need::tolerated, one.need) &&
+        (one.need != &Species::WaterNeeds::temperature_c || facts.plan.water))
       missing.push_back(one.name);
   if (missing.empty()) return;
   out.add("unknown-input", Severity::note, "water", 0, [&](Finding& finding) {
     finding.text = "Not known: " + joined(missing);
-    finding.why = "Whether the stock can live in this water is not judged until " + joined(missing) + (missing.size() == 1 ? " is" : " are") +
-                  " given.";
+    finding.why = "Whether the stock can live in this water is not judged until " + joined(missing) +
+                  (missing.size() == 1 ? " is" : " are") + " given.";
     finding.remedy = "Test the tap with drops, or read the supplier's report";
   });
+}
+
+// A card that gives no range leaves its kind out of that window.
+void figures_not_known(const Facts& facts, Found& out) {
+  const struct {
+    const char* name;
+    Need Species::WaterNeeds::*need;
+  } all[] = {{"temperature", &Species::WaterNeeds::temperature_c},
+             {"pH", &Species::WaterNeeds::ph},
+             {"GH", &Species::WaterNeeds::gh_dgh},
+             {"KH", &Species::WaterNeeds::kh_dkh}};
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species) continue;
+    std::vector<std::string> missing;
+    for (const auto& one : all)
+      if (!(kept.species->water.*one.need).tolerated) missing.push_back(one.name);
+    if (missing.empty()) continue;
+    out.add("unknown-input", Severity::note, kept.id, 0, [&](Finding& finding) {
+      concern(finding, {&kept});
+      finding.text =
+          (missing.size() == 4 ? std::string("No water figures") : "No figure for " + joined(missing)) + ": " + name_of(kept);
+      finding.why = capital(name_of(kept)) + " is left out of the shared window of " + joined(missing) +
+                    "; whether it can live in this water is not judged.";
+      finding.remedy = "Enter what it lives in on its card";
+    });
+  }
 }
 
 void load_not_known(const Facts& facts, Found& out) {
@@ -47,8 +75,8 @@ void load_not_known(const Facts& facts, Found& out) {
   if (missing.empty()) return;
   out.add("unknown-input", Severity::note, "load", 0, [&](Finding& finding) {
     finding.text = "Not known: " + joined(missing);
-    finding.why = "How high nitrate climbs between changes is not judged until " + joined(missing) + (missing.size() == 1 ? " is" : " are") +
-                  " given.";
+    finding.why = "How high nitrate climbs between changes is not judged until " + joined(missing) +
+                  (missing.size() == 1 ? " is" : " are") + " given.";
     finding.remedy = facts.plan.source.nitrate_mg_l ? "Enter what you do" : "Test nitrate in water fresh from the tap";
   });
 }
@@ -71,7 +99,8 @@ void lid_not_known(const Facts& facts, Found& out) {
   out.add("unknown-input", Severity::note, "lid", 0, [&](Finding& finding) {
     concern(finding, jumpers);
     finding.text = "Not known: lid";
-    finding.why = capital(names_of(jumpers)) + (jumpers.size() == 1 ? " jumps" : " jump") + "; whether that matters depends on a lid.";
+    finding.why =
+        capital(names_of(jumpers)) + (jumpers.size() == 1 ? " jumps" : " jump") + "; whether that matters depends on a lid.";
     finding.remedy = "Say whether the tank has a lid";
   });
 }
@@ -81,6 +110,7 @@ void lid_not_known(const Facts& facts, Found& out) {
 void unknown_input(const Facts& facts, Found& out) {
   if (facts.stock.empty()) return;
   water_not_known(facts, out);
+  figures_not_known(facts, out);
   load_not_known(facts, out);
   plants_not_known(facts, out);
   lid_not_known(facts, out);
@@ -92,7 +122,9 @@ void unknown_species(const Facts& facts, Found& out) {
     out.add("unknown-species", Severity::watch, kept.id, 0, [&](Finding& finding) {
       concern(finding, {&kept});
       finding.text = kept.id + " is not in the catalogue";
-      finding.why = "Nothing is known of its size, water or habits, so room, floor, load and nitrate are not summed while it is in the plan.";
+      finding.why =
+          "Nothing is known of its size, water or habits, so room, floor, load and nitrate are not summed while it is in the "
+          "plan.";
       finding.remedy = "Choose it from the shelf under another name, or enter its facts as your own species";
     });
   }
@@ -102,7 +134,8 @@ void empty(const Facts& facts, Found& out) {
   if (!facts.stock.empty()) return;
   out.add("empty", Severity::note, "", 0, [&](Finding& finding) {
     finding.text = "No animals yet";
-    finding.why = "The tank holds " + amount(facts.volume.net_l, 0, "L") + " of water; company, room and load are judged once something lives in it.";
+    finding.why = "The tank holds " + amount(facts.volume.net_l, 0, "L") +
+                  " of water; company, room and load are judged once something lives in it.";
     finding.remedy = "Take a kind from the shelf";
   });
 }

@@ -18,20 +18,29 @@ enum class Kind { temperature, ph, gh, kh };
 struct Quantity {
   Kind kind;
   const char* rule;
-  const char* key;    ///< in /water, /source and the species card
-  const char* field;  ///< of the species card, for its evidence
-  const char* name;   ///< as a sentence begins
+  const char* key;     ///< in /water, /source and the species card
+  const char* field;   ///< of the species card, for its evidence
+  const char* name;    ///< as a sentence begins
   const char* inside;  ///< within a sentence
   const char* unit;
   Window Windows::*window;
   Need Species::WaterNeeds::*need;
 };
 
-constexpr Quantity temperature{Kind::temperature, "water-temperature", "temperature_c", "water.temperature_c.tolerated", "Temperature",
-                               "temperature",     "°C",                &Windows::temperature_c, &Species::WaterNeeds::temperature_c};
+constexpr Quantity temperature{Kind::temperature,
+                               "water-temperature",
+                               "temperature_c",
+                               "water.temperature_c.tolerated",
+                               "Temperature",
+                               "temperature",
+                               "°C",
+                               &Windows::temperature_c,
+                               &Species::WaterNeeds::temperature_c};
 constexpr Quantity ph{Kind::ph, "water-ph", "ph", "water.ph.tolerated", "pH", "pH", "", &Windows::ph, &Species::WaterNeeds::ph};
-constexpr Quantity gh{Kind::gh, "water-gh", "gh_dgh", "water.gh_dgh.tolerated", "GH", "GH", "°dH", &Windows::gh_dgh, &Species::WaterNeeds::gh_dgh};
-constexpr Quantity kh{Kind::kh, "water-kh", "kh_dkh", "water.kh_dkh.tolerated", "KH", "KH", "°dH", &Windows::kh_dkh, &Species::WaterNeeds::kh_dkh};
+constexpr Quantity gh{Kind::gh, "water-gh", "gh_dgh",         "water.gh_dgh.tolerated",    "GH",
+                      "GH",     "°dH",      &Windows::gh_dgh, &Species::WaterNeeds::gh_dgh};
+constexpr Quantity kh{Kind::kh, "water-kh", "kh_dkh",         "water.kh_dkh.tolerated",    "KH",
+                      "KH",     "°dH",      &Windows::kh_dkh, &Species::WaterNeeds::kh_dkh};
 
 enum class Side { under, over };
 
@@ -78,8 +87,7 @@ std::optional<Past> past_edge(const Facts& facts, const Quantity& q, const Kept&
   Past past{&kept, now > range->high ? Side::over : Side::under, 0, 0, Severity::note};
   past.edge = past.side == Side::over ? range->high : range->low;
   past.by = rounded(std::abs(now - past.edge));
-  std::optional<Severity> severity =
-      grade(past.by, steps_of(q, past.side, past.edge, *kept.species, facts.plan.strictness));
+  std::optional<Severity> severity = grade(past.by, steps_of(q, past.side, past.edge, *kept.species, facts.plan.strictness));
   if (!severity) return std::nullopt;
   if (q.kind == Kind::gh && past.side == Side::under && past.by > limits::error_gh_dgh && now < limits::hard_water_harm_dgh &&
       needs_hard_water(*kept.species))
@@ -165,7 +173,8 @@ void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& a
   concern(finding, groups);
   const Past& worst = *std::max_element(all.begin(), all.end(), [](const Past& a, const Past& b) { return a.by < b.by; });
   const std::string whom = all.size() == 1 ? name_of(*worst.kept) : std::to_string(all.size()) + " kinds";
-  finding.text = std::string(q.name) + " " + in_unit(worst.by, q) + (worst.side == Side::over ? " over for " : " under for ") + whom;
+  finding.text =
+      std::string(q.name) + " " + in_unit(worst.by, q) + (worst.side == Side::over ? " over for " : " under for ") + whom;
   const bool aimed = has_aim(facts.plan, q.key);
   std::vector<std::string> said;
   for (std::size_t i = 0; i < all.size() && i < 3; ++i) said.push_back(lives(all[i], q));
@@ -174,22 +183,23 @@ void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& a
 
   const Window& window = facts.water.*q.window;
   if (!window.tolerated) {
-    finding.remedy = "Mend the shared window first";
+    remedy_by_count(facts.plan, *worst.kept, 0, finding);
     return;
   }
   const double aim = std::clamp(now, window.tolerated->low, window.tolerated->high);
   finding.edits = aim_water(facts, q.key, aim);
   const bool down = aim < now;
-  switch (q.kind) {
-    case Kind::temperature: finding.remedy = "Set the temperature to " + in_unit(aim, q); return;
-    case Kind::ph:
-      finding.remedy = "Choose fish for this tap, or aim for " + with_name(aim, q) + (down ? " by a lower KH" : " by a higher KH");
-      return;
-    case Kind::gh:
-    case Kind::kh:
-      finding.remedy = "Choose fish for this tap, or aim for " + with_name(aim, q) + (down ? " with RO water" : " with minerals");
-      return;
+  if (q.kind == Kind::temperature) {
+    finding.remedy = finding.edits.empty() ? "Choose fish for this water" : "Set the temperature to " + in_unit(aim, q);
+    return;
   }
+  finding.remedy = "Choose fish for this tap";
+  if (finding.edits.empty()) return;
+  finding.remedy += ", or aim for " + with_name(aim, q);
+  if (q.kind == Kind::ph)
+    finding.remedy += down ? " by a lower KH" : " by a higher KH";
+  else
+    finding.remedy += down ? " with RO water" : " with minerals";
 }
 
 void tell_comfort(const Facts& facts, const Quantity& q, const Extremes& ideal, Finding& finding) {
@@ -255,7 +265,8 @@ void judge(const Facts& facts, const Quantity& q, Found& out) {
   }
   const Extremes ideal = extremes(facts, q, &Need::ideal);
   if (!ideal.lowest_high || ideal.lowest_high == ideal.highest_low) return;
-  const double apart = (ideal.highest_low->species->water.*q.need).ideal->low - (ideal.lowest_high->species->water.*q.need).ideal->high;
+  const double apart =
+      (ideal.highest_low->species->water.*q.need).ideal->low - (ideal.lowest_high->species->water.*q.need).ideal->high;
   if (rounded(apart) > 0)
     out.add(q.rule, Severity::note, "", apart, [&](Finding& finding) { tell_comfort(facts, q, ideal, finding); });
 }

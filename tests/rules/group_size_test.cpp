@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Least groups: common practice; that more of the same kind calm small shoal fish is published: Saxby, A. et al. 2010, Applied Animal
-// Behaviour Science 125: 184-189 (from memory).
+// Least groups: common practice; that more of the same kind calm small shoal fish is published: Saxby, A. et al. 2010, Applied
+// Animal Behaviour Science 125: 184-189 (from memory).
 #include <gtest/gtest.h>
 
 #include "support/builders.h"

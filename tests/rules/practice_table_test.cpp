@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What practice says of tanks that every adviser has been asked about. Common practice, no source. Open volumes are those of the tanks with
-// 5 to 7 % of decoration, so the water is filled lower by as much.
+// What practice says of tanks that every adviser has been asked about. Common practice, no source. Open volumes are those of the
+// tanks with 5 to 7 % of decoration, so the water is filled lower by as much.
 #include <gtest/gtest.h>
 
 #include "support/builders.h"
@@ -34,8 +34,7 @@ TEST_P(PracticeTable, IsWhatTheModelSays) {
   Species species = sample_species("own--fish", row.style, row.adult_tl_cm);
   species.life.group.kind = row.style == Style::territorial_bottom ? GroupKind::pair : GroupKind::shoal;
   const double depth_cm = row.open_l * 1000 / (row.length_cm * row.width_cm);
-  const Assessment tank =
-      assess(a_plan().tank(row.length_cm, row.width_cm, depth_cm + 2.5).fish(species, row.count), Catalog{});
+  const Assessment tank = assess(a_plan().tank(row.length_cm, row.width_cm, depth_cm + 2.5).fish(species, row.count), Catalog{});
   double worst = 0;
   const bool floor = row.style == Style::bottom_shoal || row.style == Style::territorial_bottom;
   for (const Layer& layer : tank.room.layers) worst = std::max(worst, *layer.crowding);
@@ -59,7 +58,8 @@ INSTANTIATE_TEST_SUITE_P(
         Case{"eight small tetras in 75 L, long", 75, 30, 53.2, Style::calm_mid, 4.5, 8, 0.67, {}},
         Case{"eight lively fish of 5 cm in 75 L, long: just fits", 75, 30, 53.2, Style::active_mid, 5, 8, 0.79, {}},
         Case{"eight lively fish of 5 cm in 38 L: crowded and short", 50, 25, 28.5, Style::active_mid, 5, 8, 1.48, strain, watch},
-        Case{"six lively fish of 10 cm in 200 L: room, but a short run", 99, 39, 153.0, Style::active_mid, 10, 6, 0.72, {}, watch},
+        Case{
+            "six lively fish of 10 cm in 200 L: room, but a short run", 99, 39, 153.0, Style::active_mid, 10, 6, 0.72, {}, watch},
         Case{"a fighter in 10 L", 30, 20, 7.5, Style::centrepiece, 6, 1, 1.101, watch},
         Case{"a fighter in 20 L", 40, 20, 14, Style::centrepiece, 6, 1, 0.59, {}},
         Case{"a fighter in 38 L", 50, 25, 28.5, Style::centrepiece, 6, 1, 0.29, {}},

@@ -9,8 +9,9 @@
 
 namespace shoalwright {
 
-/// Plans in one line: a_plan().tank(60, 30, 30).tap(7.5, 12, 8).kind("danio-rerio", 8). Starts from an ordinary tank: 80 x 35 x 40 cm
-/// inside, filled to 37.5, bare, unplanted, lid on, fed normally, 30 % a week, tap pH 7, GH 8, KH 4, nitrate 10, aim 25 degrees C.
+/// Plans in one line: a_plan().tank(60, 30, 30).tap(7.5, 12, 8).kind("danio-rerio", 8). Starts from an ordinary tank: 80 x 35 x
+/// 40 cm inside, filled to 37.5, bare, unplanted, lid on, fed normally, 30 % a week, tap pH 7, GH 8, KH 4, nitrate 10, aim 25
+/// degrees C.
 class PlanBuilder {
  public:
   PlanBuilder() : plan_(box_plan(80, 35, 40, 37.5)) { tap(7, 8, 4); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What happens in a frame, on one page: where each view stands, in the order of the Tab key; then their wishes are carried out.
 #include "app/app.h"
+#include "draw/panels.h"
 #include "platform/platform.h"
 
 namespace shoalwright {

@@ -275,8 +275,8 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   if (look.preferences.show_crowding && update(mine.crowding, mine.field), look.preferences.show_crowding && mine.field.rows > 1)
     draw_crowding(pen.dl, mine.crowding, stage.scene, stage.view);
   draw_front_glass(pen.dl, mine.scene, stage.view);
-  ImGui::PushFont(ui.faces->font[int(Face::regular)], imgui_size(pen, type::axis));
-  draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, imgui_size(pen, type::axis));
+  ImGui::PushFont(ui.faces->font[int(Face::regular)], type::axis.size);
+  draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, type::axis.size);
   ImGui::PopFont();
   if (look.preferences.show_lane) draw_lane(pen, look, stage);
   if (look.held) draw_held_shoal(pen, look, stage, shoals);

@@ -51,6 +51,7 @@ class Easel {
       io.DisplayFramebufferScale = {scale, scale};
       ImGui::NewFrame();
       ImDrawList* list = ImGui::GetBackgroundDrawList();
+      list->_FringeScale = 1 / scale;  // as the app does: edges one device pixel wide
       const int before = list->VtxBuffer.Size;
       draw(list);
       vertices_ = list->VtxBuffer.Size - before;

@@ -243,7 +243,9 @@ Animal make_animal(const AnimalLook& look) {
   Animal animal;
   animal.look = look;
   for (int level = 0; level < 4; ++level) animal.meshes[static_cast<size_t>(level)] = mesh_of(look, false, level);
-  animal.silhouette = mesh_of(look, true, 1);
+  // Shells and limbs have outlines that few corners would show; fish outlines have a fineness of their own.
+  const bool fish = look.form != Form::shrimp && look.form != Form::snail && look.form != Form::frog;
+  animal.silhouette = mesh_of(look, true, fish ? 1 : 2);
   return animal;
 }
 

@@ -54,7 +54,7 @@ Tank tidied(Tank tank) {
 }
 
 void drop_sexes_that_do_not_add_up(Group& group) {
-  if (group.males.value_or(0) + group.females.value_or(0) == group.count) return;
+  if (group.males.value_or(0) + group.females.value_or(0) <= group.count) return;
   group.males.reset();
   group.females.reset();
 }

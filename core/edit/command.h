@@ -18,7 +18,8 @@ struct AddGroup {
   std::string species;
   int count = 1;
 };
-/// How many of a species in all, at least 1; further lines of the same species are folded into the first.
+/// How many of a species in all, at least 1; further lines of the same species are folded into the first. Where fewer are left
+/// than there were males and females, nobody knows which, so that both become unknown.
 struct SetCount {
   std::string species;
   int count = 1;

@@ -20,7 +20,7 @@ struct NameOf {
 
   std::string name(const std::string& species, int count) const {
     const Species* known = species_of(before, catalog, species);
-    return known != nullptr ? name_for(display_name(*known), count) : species;
+    return known != nullptr ? name_for(*known, count) : species;
   }
   std::string some(int count, const std::string& species) const { return std::to_string(count) + ' ' + name(species, count); }
   std::string piece(std::size_t index) const {
@@ -35,15 +35,17 @@ struct NameOf {
   std::string operator()(const SetCount& edit) const {
     const Total now = total_of(before, catalog, edit.species);
     const int change = edit.count - now.count;
+    if (change == 0) return "Count of " + name(edit.species, 2);
     if (change > 0) return std::to_string(change) + " more " + name(edit.species, change);
     if (edit.count < now.have) return "Re-home " + some(now.have - edit.count, edit.species);
     return std::to_string(-change) + " fewer " + name(edit.species, -change);
   }
   std::string operator()(const TakeOut& edit) const {
     const Total now = total_of(before, catalog, edit.species);
-    return (now.have > 0 ? "Re-home " : "Take out ") + some(now.count, edit.species);
+    return now.have > 0 ? "Re-home " + some(now.have, edit.species) : "Take out " + some(now.count, edit.species);
   }
   std::string operator()(const SetHave& edit) const {
+    if (edit.have <= 0) return "No " + name(edit.species, 2) + " here yet";
     return some(edit.have, edit.species) + (edit.have == 1 ? " swims" : " swim") + " here";
   }
   std::string operator()(const SetSexes& edit) const { return "Sexes of " + name(edit.species, 2); }

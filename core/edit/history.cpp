@@ -26,6 +26,9 @@ void remember(History& history, Plan plan, std::string name, std::string join, d
   HistoryStep& last = history.steps.back();
   if (history.at > 0 && !join.empty() && join == last.join && at_s - last.at_s <= join_within_s) {
     last = HistoryStep{.name = std::move(name), .join = std::move(join), .at_s = at_s, .plan = std::move(plan)};
+    if (!(last.plan == history.steps[history.at - 1].plan)) return;
+    history.steps.pop_back();  // dragged away and back: nothing to undo
+    --history.at;
     return;
   }
   history.steps.push_back(HistoryStep{.name = std::move(name), .join = std::move(join), .at_s = at_s, .plan = std::move(plan)});

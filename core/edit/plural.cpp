@@ -15,24 +15,19 @@ bool ends_with(std::string_view text, std::string_view end) {
 bool is_lower(char c) { return c >= 'a' && c <= 'z'; }
 bool is_vowel(char c) { return std::string_view("aeiou").find(c) != std::string_view::npos; }
 
-/// "Trichogaster chuna": a genus in capitals before a word in small letters, and no apostrophe as in "Sterba's corydoras".
-bool is_scientific(std::string_view name) {
-  const std::size_t space = name.find(' ');
-  if (name.empty() || is_lower(name[0]) || space == std::string_view::npos || space < 3) return false;
-  for (const char c : name.substr(1, space - 1))
-    if (!is_lower(c)) return false;
-  return space + 1 < name.size() && is_lower(name[space + 1]);
-}
-
 }  // namespace
 
 std::string name_for(const std::string& name, int count) {
   constexpr auto same = std::to_array<std::string_view>({"fish", "shrimp", "mbuna", "s", "z", "koi"});
-  if (count == 1 || name.size() < 2 || is_scientific(name) || !is_lower(name.back())) return name;
+  if (count == 1 || name.size() < 2 || !is_lower(name.back())) return name;
   for (const std::string_view end : same)
     if (ends_with(name, end)) return name;
   if (name.back() == 'y' && !is_vowel(name[name.size() - 2])) return name.substr(0, name.size() - 1) + "ies";
   return name + (ends_with(name, "ch") || ends_with(name, "sh") || ends_with(name, "x") ? "es" : "s");
+}
+
+std::string name_for(const Species& species, int count) {
+  return species.name.common.empty() ? display_name(species) : name_for(display_name(species), count);
 }
 
 }  // namespace shoalwright

@@ -69,7 +69,7 @@ void check_scape(Checker& c, const Plan& plan) {
     const Piece& piece = plan.pieces[i];
     const std::string place = at("/pieces", i);
     if (piece.kind.empty()) c.fail(place + "/kind", "Expected the kind of the piece at " + place + "/kind.");
-    c.utf8(piece.kind, place + "/kind");
+    c.word(piece.kind, place + "/kind");
     c.within(piece.x_cm, -most_cm, most_cm, place + "/x_cm");
     c.within(piece.z_cm, -most_cm, most_cm, place + "/z_cm");
     c.within(piece.base_cm, -most_cm, most_cm, place + "/base_cm");
@@ -83,7 +83,7 @@ void check_scape(Checker& c, const Plan& plan) {
 
 void check_group(Checker& c, const Group& group, const std::string& place) {
   if (group.species.empty()) c.fail(place + "/species", "Expected the name of a species at " + place + "/species.");
-  c.utf8(group.species, place + "/species");
+  c.word(group.species, place + "/species");
   c.whole(group.count, 0, most_count, place + "/count");
   c.whole(group.have, 0, group.count, place + "/have");
   c.whole(group.males, 0, group.count, place + "/males");
@@ -125,10 +125,12 @@ void check_texts(Checker& c, const std::vector<std::string>& texts, const std::s
 }
 
 void check_pointers(Checker& c, const std::vector<std::string>& pointers, const std::string& place) {
-  check_texts(c, pointers, place);
-  for (std::size_t i = 0; i < pointers.size(); ++i)
+  c.length(pointers.size(), most_pointers, place);
+  for (std::size_t i = 0; i < pointers.size() && !c.error; ++i) {
+    c.word(pointers[i], at(place, i));
     if (!pointers[i].empty() && pointers[i][0] != '/')
       c.fail(at(place, i), "Expected a JSON Pointer such as /source/ph at " + at(place, i) + ".");
+  }
 }
 
 void check_notebook(Checker& c, const Plan& plan) {
@@ -137,7 +139,9 @@ void check_notebook(Checker& c, const Plan& plan) {
   c.length(plan.seen.size(), most_entries, "/seen");
   for (std::size_t i = 0; i < plan.seen.size() && !c.error; ++i) {
     const Seen& seen = plan.seen[i];
-    c.utf8(seen.rule, at("/seen", i) + "/rule");
+    if (seen.rule.empty()) c.fail(at("/seen", i) + "/rule", "Expected the id of a rule at " + at("/seen", i) + "/rule.");
+    c.word(seen.rule, at("/seen", i) + "/rule");
+    c.length(seen.species.size(), most_groups, at("/seen", i) + "/species");
     check_texts(c, seen.species, at("/seen", i) + "/species");
     c.text(seen.note, at("/seen", i) + "/note");
     c.text(seen.other_keys, at("/seen", i));

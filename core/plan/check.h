@@ -16,6 +16,7 @@ inline constexpr int most_count = 100000;            ///< animals of one group
 inline constexpr int most_weeks = 5200;              ///< a century: since_weeks, arrives_week
 inline constexpr int most_outline_points = 200;      ///< corners of a prism
 inline constexpr int most_entries = 10000;           ///< of each other list
+inline constexpr int most_pointers = 40000;          ///< assumed and fixed, each: three measures of every piece may be assumed
 inline constexpr std::size_t most_text = 64 * 1024;  ///< bytes of all texts of a plan together
 
 /// The first limit that a plan breaks or the first number that cannot be, with its JSON Pointer and what was expected. Empty when

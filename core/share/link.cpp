@@ -16,7 +16,7 @@ namespace {
 constexpr unsigned char version = 1;
 constexpr std::string_view opening = "#p=";
 constexpr std::size_t head_bytes = 5;
-constexpr std::size_t longest_link = 4 * 1024 * 1024;  // characters; a plan at its limits is shorter
+constexpr std::size_t longest_link = 16 * 1024 * 1024;  // characters; a plan at its limits is shorter
 
 Error sentence(const char* text) { return Error{.place = "", .sentence = text}; }
 

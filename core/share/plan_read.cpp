@@ -101,7 +101,9 @@ SourceWater read_source(Reading& reading, const Json& json) {
   in.number("gh_dgh", source.gh_dgh);
   in.number("kh_dkh", source.kh_dkh);
   in.number("nitrate_mg_l", source.nitrate_mg_l);
-  in.choice("disinfectant", source.disinfectant);
+  std::optional<Disinfectant> disinfectant;
+  in.choice("disinfectant", disinfectant);
+  source.disinfectant = disinfectant.value_or(Disinfectant::unknown);
   source.other_keys = in.rest();
   return source;
 }

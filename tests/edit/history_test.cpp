@@ -35,6 +35,14 @@ TEST(Undo, StepsOfOneKindWithinASecondAreOneStep) {
   EXPECT_EQ(present(history).name, "a");
 }
 
+TEST(Undo, OfADragThatCameBackWithinASecondIsNoStep) {
+  History history = begin_history(named("a"));
+  remember(history, named("b"), "b", "drag", 10);
+  remember(history, named("a"), "a", "drag", 10.5);
+  EXPECT_FALSE(undo(history));
+  EXPECT_EQ(present(history).name, "a");
+}
+
 TEST(Undo, AnEditAfterUndoDropsWhatCouldBeRedone) {
   History history = begin_history(named("a"));
   remember(history, named("b"), "b", "", 0);

@@ -32,7 +32,8 @@ TEST(Plan, IsEqualByEveryMember) {
 }
 
 TEST(DefaultGlass, NeverGetsThinnerAsTheTankGetsTaller) {
-  for (double height_cm = 1; height_cm < 100; ++height_cm) EXPECT_LE(default_glass_mm(height_cm), default_glass_mm(height_cm + 1));
+  for (double height_cm = 1; height_cm < 100; ++height_cm)
+    EXPECT_LE(default_glass_mm(height_cm), default_glass_mm(height_cm + 1));
 }
 
 }  // namespace

@@ -10,6 +10,8 @@ namespace shoalwright {
 
 namespace {
 
+constexpr std::size_t most_word_bytes = 500;
+
 /// The length of the well-formed UTF-8 sequence at the start of `text`, 0 when there is none (RFC 3629 section 4).
 std::size_t sequence_length(std::string_view text) {
   const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
@@ -72,6 +74,13 @@ void Checker::utf8(std::string_view text, const std::string& place) {
     if (length == 0) return fail(place, "Expected text in UTF-8 at " + place + ", found other bytes.");
     text.remove_prefix(length);
   }
+}
+
+void Checker::word(std::string_view text, const std::string& place) {
+  if (!(text.size() <= most_word_bytes))
+    fail(place, "Expected at most " + std::to_string(most_word_bytes) + " bytes at " + place + ", found " +
+                    std::to_string(text.size()) + ".");
+  utf8(text, place);
 }
 
 void Checker::text(std::string_view text, const std::string& place) {

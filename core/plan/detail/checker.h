@@ -25,12 +25,15 @@ struct Checker {
   void above_zero(double value, double high, const std::string& place);
   /// A list of at most `most` entries.
   void length(std::size_t size, int most, const std::string& place);
-  /// Well-formed UTF-8 (RFC 3629).
-  void utf8(std::string_view text, const std::string& place);
-  /// The same of what the keeper wrote freely: adds to text_bytes.
+  /// A name or an id: well-formed UTF-8 (RFC 3629) of at most 500 bytes.
+  void word(std::string_view text, const std::string& place);
+  /// What the keeper wrote freely: well-formed UTF-8, adds to text_bytes.
   void text(std::string_view text, const std::string& place);
   /// Empty or a calendar day.
   void day(std::string_view text, const std::string& place);
+
+ private:
+  void utf8(std::string_view text, const std::string& place);
 };
 
 void check_tank(Checker& checker, const Tank& tank);

@@ -6,14 +6,16 @@
 #include <cstring>
 
 #include "share/detail/deflate.h"
+#include "share/detail/off_grid.h"
 
 namespace shoalwright {
 
 namespace {
 
-constexpr std::size_t most_text_bytes = 4 * 1024 * 1024;  // all texts of a plan at its limits, names of kinds included
-constexpr std::uint32_t most_steps = 16'000'000;          // a plan at its limits takes a few million
+constexpr std::size_t most_text_bytes = 16 * 1024 * 1024;  // all texts of a plan at its limits, names and pointers included
+constexpr std::uint32_t most_steps = 16'000'000;           // a plan at its limits takes a few million
 constexpr double largest_on_grid = 1e9;
+constexpr std::uint64_t furthest_offset = 1'000'000'000'000'000;
 constexpr double largest_extent = 3000;  // so that tenths of it fit into 65536 places
 
 constexpr const char* damaged = "This link is damaged: some of it is missing or changed, so nothing was opened.";
@@ -41,9 +43,6 @@ NumberModel::NumberModel(int points_a_unit, int same_percent, int digits, bool l
       known(zero_in(15)),
       same(zero_in(100 - same_percent)),
       in_fives(zero_in(30)),
-      whole(zero_in(25)),
-      half(zero_in(60)),
-      on_grid(zero_in(4)),
       below(zero_in(65)),
       inside(zero_in(3)),
       size(digits),
@@ -108,18 +107,40 @@ void LinkCoder::raw_number(double& value) {
   std::memcpy(&value, &out, sizeof value);
 }
 
-LinkCoder::Level LinkCoder::level(NumberModel& model, double value) {
-  if (model.fives && bit(model.in_fives, is_whole(value) && is_whole(value / 5))) return Level::fives;
-  if (bit(model.whole, is_whole(value))) return Level::whole;
-  if (model.per_unit > 1 && bit(model.half, is_whole(value - 0.5))) return Level::half;
-  if (model.per_unit > 1 && bit(model.on_grid, stands_on_grid(value, model.per_unit))) return Level::grid;
-  return Level::raw;
+void LinkCoder::off_grid(Habit& habit, double& value) {
+  const std::optional<OffGrid> known = reading() ? std::nullopt : off_grid_of(value);
+  if (!bit(habit.named, known.has_value())) return raw_number(value);
+  OffGrid number = known.value_or(OffGrid{});
+  if (bit(habit.decimal, number.scale == Scale::decimal)) {
+    number.scale = Scale::decimal;
+    number.decimals = static_cast<int>(uniform(static_cast<std::uint32_t>(number.decimals), 10));
+  } else {
+    const auto unit = static_cast<unsigned>(number.scale);
+    const bool high = bit(habit.unit_high, unit >> 1 != 0);
+    number.scale = static_cast<Scale>((high ? 2 : 0) + (bit(habit.unit_low[high], (unit & 1) != 0) ? 1 : 0));
+  }
+  number.steps = offset(habit.below, habit.size, number.steps, 0);
+  value = value_of(number);
 }
 
-std::int64_t LinkCoder::offset(NumberModel& model, Magnitude& size, std::int64_t value, std::int64_t from) {
+LinkCoder::Level LinkCoder::level(NumberModel& model, double value) {
+  if (model.fives && bit(model.in_fives, is_whole(value) && is_whole(value / 5))) return Level::fives;
+  Habit& habit = model.habit();
+  if (bit(habit.whole, is_whole(value))) return Level::whole;
+  if (model.per_unit > 1 && bit(habit.half, is_whole(value - 0.5))) return Level::half;
+  if (model.per_unit > 1 && bit(habit.on_grid, stands_on_grid(value, model.per_unit))) return Level::grid;
+  return Level::off;
+}
+
+std::int64_t LinkCoder::offset(Chance& under, Magnitude& size, std::int64_t value, std::int64_t from) {
   const std::int64_t off = value - from;
-  const bool below = bit(model.below, off < 0);
-  const auto distance = static_cast<std::int64_t>(magnitude(size, static_cast<std::uint64_t>(off < 0 ? -off : off)));
+  const bool below = bit(under, off < 0);
+  const std::uint64_t read = magnitude(size, static_cast<std::uint64_t>(off < 0 ? -off : off));
+  if (read > furthest_offset) {  // never written; a made-up link could count past what an integer holds
+    refuse(damaged);
+    return from;
+  }
+  const auto distance = static_cast<std::int64_t>(read);
   return from + (below ? -distance : distance);
 }
 
@@ -129,15 +150,19 @@ void LinkCoder::number(NumberModel& model, double& value, double usual, double f
     return;
   }
   switch (level(model, value)) {
-    case Level::fives: value = 5 * static_cast<double>(offset(model, model.size, nearest(value / 5), nearest(from / 5))); break;
-    case Level::whole: value = static_cast<double>(offset(model, model.size, nearest(value), nearest(from))); break;
-    case Level::half: value = static_cast<double>(offset(model, model.size, nearest(value - 0.5), nearest(from))) + 0.5; break;
-    case Level::grid:
-      value =
-          static_cast<double>(offset(model, model.fine_size, nearest(value * model.per_unit), nearest(from * model.per_unit))) /
-          model.per_unit;
+    case Level::fives:
+      value = 5 * static_cast<double>(offset(model.below, model.size, nearest(value / 5), nearest(from / 5)));
       break;
-    case Level::raw: raw_number(value); break;
+    case Level::whole: value = static_cast<double>(offset(model.below, model.size, nearest(value), nearest(from))); break;
+    case Level::half:
+      value = static_cast<double>(offset(model.below, model.size, nearest(value - 0.5), nearest(from))) + 0.5;
+      break;
+    case Level::grid:
+      value = static_cast<double>(
+                  offset(model.below, model.fine_size, nearest(value * model.per_unit), nearest(from * model.per_unit))) /
+              model.per_unit;
+      break;
+    case Level::off: off_grid(model.habit(), value); break;
   }
 }
 
@@ -172,7 +197,7 @@ void LinkCoder::place(NumberModel& model, std::optional<double>& value, double e
     case Level::whole: at = among(at, std::floor(most)); break;
     case Level::half: at = among(at - 0.5, std::floor(most)) + 0.5; break;
     case Level::grid: at = among(static_cast<double>(nearest(at * fine)), std::floor(most * fine) + 1) / fine; break;
-    case Level::raw: raw_number(at); break;
+    case Level::off: off_grid(model.habit(), at); break;
   }
   value = at;
 }

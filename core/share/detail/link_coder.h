@@ -22,12 +22,23 @@ struct Magnitude {
   explicit Magnitude(int digits);
 };
 
+/// How a keeper rounds: to whole, half or the grid's own units; beyond it to decimals, or in US units.
+struct Habit {
+  Chance whole = zero_in(25), half = zero_in(60), on_grid = zero_in(4);
+  Chance named = zero_in(15), decimal = zero_in(50), unit_high = zero_in(50), below = zero_in(90);
+  std::array<Chance, 2> unit_low{};
+  Magnitude size{8};
+};
+
 /// A measure that mostly stands on a grid. `fives`: multiples of five are likely. `per_unit`: grid points a unit.
 struct NumberModel {
   int per_unit = 10;
   bool fives = false;
-  Chance known, same, in_fives, whole, half, on_grid, below, inside;
+  Chance known, same, in_fives, below, inside;
   Magnitude size, fine_size;
+  Habit own_habit;
+  Habit* shared_habit = nullptr;  ///< of measures that are taken alike; must outlive the model
+  Habit& habit() { return shared_habit != nullptr ? *shared_habit : own_habit; }
   /// `same_percent`: how often it is what was expected; `digits`: of what it is off by otherwise, in whole units.
   NumberModel(int points_a_unit, int same_percent, int digits, bool likes_fives = false);
 };
@@ -105,8 +116,9 @@ class LinkCoder {
   LinkCoder(Mode mode, const Catalog& catalog, std::string_view bytes) : mode_(mode), catalog_(&catalog), reader_(bytes) {}
   bool may_read();
   void raw_number(double& value);
-  std::int64_t offset(NumberModel& model, Magnitude& size, std::int64_t value, std::int64_t from);
-  enum class Level { fives, whole, half, grid, raw };
+  void off_grid(Habit& habit, double& value);
+  std::int64_t offset(Chance& under, Magnitude& size, std::int64_t value, std::int64_t from);
+  enum class Level { fives, whole, half, grid, off };
   Level level(NumberModel& model, double value);
 
   Mode mode_;

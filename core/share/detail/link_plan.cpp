@@ -6,6 +6,7 @@
 #include "plan/check.h"
 #include "plan/words.h"
 #include "share/detail/json.h"
+#include "share/detail/link_pointers.h"
 #include "share/detail/link_tables.h"
 #include "share/detail/own_species.h"
 #include "units/day.h"
@@ -28,6 +29,15 @@ struct Shared {
   Magnitude days{9};
 };
 
+/// JSON text of an object or a list without its brackets, which are always the same.
+void code_inside(LinkCoder& coder, TextModel& model, std::string_view brackets, std::string& json) {
+  std::string inside = json.size() > 2 ? json.substr(1, json.size() - 2) : "";
+  coder.text(model, inside);
+  json = inside.empty() ? "" : brackets[0] + inside + brackets[1];
+}
+
+void code_others(LinkCoder& coder, Shared& shared, std::string& keys) { code_inside(coder, shared.others, "{}", keys); }
+
 void code_day(LinkCoder& coder, Shared& shared, std::string& day) {
   Chance there = zero_in(40), odd = zero_in(98), earlier = zero_in(80);
   TextModel text{1};
@@ -43,33 +53,6 @@ void code_day(LinkCoder& coder, Shared& shared, std::string& day) {
   constexpr std::uint64_t furthest = 3'000'000;  // in the year 10,000
   if (distance > furthest) return coder.refuse("This link holds a day that no calendar has, so nothing was opened.");
   if (coder.reading()) day = day_text(first_day + (before ? -1 : 1) * static_cast<int>(distance));
-}
-
-/// A set of pointers: those of the table by one bit each, then the others. A list that is no set (made in memory) as it is.
-void code_pointers(LinkCoder& coder, std::vector<std::string>& pointers, std::array<Chance, link_pointers.size()>& in) {
-  Chance in_order = zero_in(2);
-  Magnitude others_count(0);
-  TextModel text{1};
-  const auto in_table = [](const std::string& p) {
-    return std::binary_search(link_pointers.begin(), link_pointers.end(), std::string_view(p));
-  };
-  const bool set = std::adjacent_find(pointers.begin(), pointers.end(), std::greater_equal<>()) == pointers.end();
-  std::vector<std::string> others, out;
-  if (coder.bit(in_order, set)) {
-    for (std::size_t i = 0; i < link_pointers.size(); ++i)
-      if (coder.bit(in[i], std::binary_search(pointers.begin(), pointers.end(), std::string(link_pointers[i]))))
-        out.emplace_back(link_pointers[i]);
-    std::copy_if(pointers.begin(), pointers.end(), std::back_inserter(others),
-                 [&](const std::string& p) { return !in_table(p); });
-  } else {
-    others = pointers;
-  }
-  others.resize(coder.count(others_count, others.size(), most_texts));
-  for (std::string& other : others) coder.text(text, other);
-  const std::size_t known = out.size();
-  out.insert(out.end(), others.begin(), others.end());
-  if (known > 0) std::inplace_merge(out.begin(), out.begin() + known, out.end());
-  pointers = std::move(out);
 }
 
 /// Where a piece can stand, cm: only so that its place takes few bits.
@@ -142,7 +125,7 @@ void code_tank(LinkCoder& coder, Shared& shared, Tank& tank) {
   } else {
     tank.lid.reset();
   }
-  coder.text(shared.others, tank.other_keys);
+  code_others(coder, shared, tank.other_keys);
 }
 
 void code_place(LinkCoder& coder, Shared& shared, Place& place) {
@@ -160,7 +143,7 @@ void code_place(LinkCoder& coder, Shared& shared, Place& place) {
     if (coder.reading()) place.region = "AA";
     for (char& c : place.region) c = static_cast<char>('A' + coder.uniform(static_cast<std::uint32_t>(c - 'A'), 26));
   }
-  coder.text(shared.others, place.other_keys);
+  code_others(coder, shared, place.other_keys);
 }
 
 /// The four quantities that every water has.
@@ -179,14 +162,14 @@ void code_waters(LinkCoder& coder, Shared& shared, Plan& plan) {
   coder.number(models.kh, source.kh_dkh, 8, 5);
   coder.number(models.dissolved, source.nitrate_mg_l, 10, 5);
   coder.choice(source.disinfectant, Words<Disinfectant>::all.size(), 8);
-  coder.text(shared.others, source.other_keys);
+  code_others(coder, shared, source.other_keys);
   if (coder.bit(aimed, plan.water.has_value())) {
     WaterAim water = plan.water.value_or(WaterAim{});
     coder.number(models.temperature, water.temperature_c, 25, 24);
     coder.number(models.ph, water.ph, 7, 7);
     coder.number(models.gh, water.gh_dgh, 7, 7);
     coder.number(models.kh, water.kh_dkh, 3, 3);
-    coder.text(shared.others, water.other_keys);
+    code_others(coder, shared, water.other_keys);
     plan.water = water;
   }
   if (coder.bit(taken, plan.measured.has_value())) {
@@ -201,7 +184,7 @@ void code_waters(LinkCoder& coder, Shared& shared, Plan& plan) {
     coder.number(models.dissolved, measured.nitrate_mg_l, 20, 20);
     coder.number(now.dissolved, measured.ammonia_mg_l, 0, 0);
     coder.number(now.dissolved, measured.nitrite_mg_l, 0, 0);
-    coder.text(shared.others, measured.other_keys);
+    code_others(coder, shared, measured.other_keys);
     plan.measured = measured;
   }
 }
@@ -212,7 +195,7 @@ void code_recipe(LinkCoder& coder, Shared& shared, Plan& plan) {
   ratio.known = zero_in(2);
   coder.number(ceiling, plan.limits.nitrate_mg_l, 40, 30);
   coder.number(ceiling, plan.limits.co2_mg_l, 25, 25);
-  coder.text(shared.others, plan.limits.other_keys);
+  code_others(coder, shared, plan.limits.other_keys);
   Chance usual = zero_in(60);
   Magnitude salts(1);
   WordModel salt;
@@ -233,12 +216,14 @@ void code_scape(LinkCoder& coder, Shared& shared, Plan& plan) {
   const double usual_cm = substrate.kind == SubstrateKind::bare ? 0 : 3;
   coder.number(depth, substrate.front_cm, usual_cm, usual_cm);
   coder.number(depth, substrate.back_cm, usual_cm == 0 ? 0 : 7, 5);
-  coder.text(shared.others, substrate.other_keys);
+  code_others(coder, shared, substrate.other_keys);
 
   Magnitude pieces(3);
   WordModel kind;
   NumberModel x(10, 1, 5), z(10, 1, 5), base(10, 85, 4), turn(10, 45, 3, true);
   NumberModel length(10, 8, 4), piece_depth(10, 8, 4), height(10, 8, 4);
+  Habit habit;  // whoever places a stone to half a centimetre measures it so
+  for (NumberModel* model : {&x, &z, &base, &length, &piece_depth, &height}) model->shared_habit = &habit;
   x.known = zero_in(5);
   z.known = zero_in(2);
   Chance mirror = zero_in(75);
@@ -259,7 +244,7 @@ void code_scape(LinkCoder& coder, Shared& shared, Plan& plan) {
     coder.number(height, piece.height_cm, like->height_cm, 0);
     coder.number(turn, piece.turn_deg, 0, 0);
     coder.flag(mirror, piece.mirror);
-    coder.text(shared.others, piece.other_keys);
+    code_others(coder, shared, piece.other_keys);
   }
 }
 
@@ -304,7 +289,7 @@ void code_stock(LinkCoder& coder, Shared& shared, Plan& plan) {
     coder.whole(models.since, group.since_weeks);
     coder.whole(models.arrives, group.arrives_week);
     coder.text(models.note, group.note);
-    coder.text(shared.others, group.other_keys);
+    code_others(coder, shared, group.other_keys);
   }
 }
 
@@ -332,13 +317,13 @@ void code_gear(LinkCoder& coder, Shared& shared, std::optional<Gear>& maybe) {
     coder.word(kind, link_filter_kinds, filter.kind);
     coder.number(flow, filter.flow_l_h, 600, 0);
     coder.number(media, filter.media_l, 2, 0);
-    coder.text(shared.others, filter.other_keys);
+    code_others(coder, shared, filter.other_keys);
     gear.filter = filter;
   }
   NumberModel heater(10, 15, 4, true);
   coder.number(heater, gear.heater_w, 100, 0);
   code_maybe_choice(coder, gear.surface, 8);
-  coder.text(shared.others, gear.other_keys);
+  code_others(coder, shared, gear.other_keys);
   maybe = gear;
 }
 
@@ -350,7 +335,7 @@ void code_work(LinkCoder& coder, Shared& shared, Plan& plan) {
     Magnitude fasting(0);
     coder.choice(feeding.ration, Words<Ration>::all.size(), 4);
     coder.whole(fasting, feeding.fasting_days);
-    coder.text(shared.others, feeding.other_keys);
+    code_others(coder, shared, feeding.other_keys);
     plan.feeding = feeding;
   }
   code_maybe_choice(coder, plan.planting, 8);
@@ -359,7 +344,7 @@ void code_work(LinkCoder& coder, Shared& shared, Plan& plan) {
     NumberModel fraction(100, 50, 0), days(10, 75, 2);
     coder.number(fraction, upkeep.change_fraction, 0.3, 0.25);
     coder.number(days, upkeep.every_days, 7, 7);
-    coder.text(shared.others, upkeep.other_keys);
+    code_others(coder, shared, upkeep.other_keys);
     plan.upkeep = upkeep;
   }
   NumberModel weeks(10, 45, 4);
@@ -392,7 +377,7 @@ void code_own_species(LinkCoder& coder, Shared& shared, std::vector<Species>& sp
   species.resize(coder.reading() ? 0 : size);
   for (std::size_t i = 0; i < size; ++i) {
     std::string text = coder.reading() ? "" : species[i].whole_json;
-    coder.text(shared.json, text);
+    code_inside(coder, shared.json, "{}", text);
     if (!coder.reading() || coder.refusal_so_far()) continue;
     const Result<Json> json = parse_json(text);
     Result<Species> read = json ? read_own_species(*json, "/own_species/" + std::to_string(i)) : Result<Species>(json.error());
@@ -404,9 +389,7 @@ void code_own_species(LinkCoder& coder, Shared& shared, std::vector<Species>& sp
 }
 
 void code_notebook(LinkCoder& coder, Shared& shared, Plan& plan, bool with_log) {
-  std::array<Chance, link_pointers.size()> assumed, fixed;
-  assumed.fill(zero_in(85));
-  fixed.fill(zero_in(93));
+  PointerModels assumed(85), fixed(93);
   code_pointers(coder, plan.assumed, assumed);
   code_pointers(coder, plan.fixed, fixed);
 
@@ -419,19 +402,19 @@ void code_notebook(LinkCoder& coder, Shared& shared, Plan& plan, bool with_log) 
     seen.species.resize(coder.count(species_count, seen.species.size(), most_groups));
     for (std::string& species : seen.species) coder.species(shared.species, species);
     coder.text(note, seen.note);
-    coder.text(shared.others, seen.other_keys);
+    code_others(coder, shared, seen.other_keys);
   }
   plan.own_values.resize(coder.count(own_count, plan.own_values.size(), most_entries));
   for (OwnValue& value : plan.own_values) {
     code_species_path(coder, shared, path, value.path);
     coder.text(shared.json, value.value_json);
     coder.text(note, value.note);
-    coder.text(shared.others, value.other_keys);
+    code_others(coder, shared, value.other_keys);
   }
   code_own_species(coder, shared, plan.own_species);
-  coder.text(shared.others, plan.breeding_json);
+  code_inside(coder, shared.others, "[]", plan.breeding_json);
   std::string log = with_log || coder.reading() ? plan.log_json : "";
-  coder.text(shared.others, log);
+  code_inside(coder, shared.others, "[]", log);
   plan.log_json = log;
   plan.sheet.resize(coder.count(lines, plan.sheet.size(), most_entries));
   for (std::string& text : plan.sheet) coder.text(line, text);
@@ -453,7 +436,7 @@ void code_plan_v1(LinkCoder& coder, Plan& plan, bool with_log) {
   code_stock(coder, shared, plan);
   code_work(coder, shared, plan);
   code_notebook(coder, shared, plan, with_log);
-  coder.text(shared.others, plan.other_keys);
+  code_others(coder, shared, plan.other_keys);
 }
 
 }  // namespace shoalwright

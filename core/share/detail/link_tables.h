@@ -6,9 +6,9 @@
 
 namespace shoalwright {
 
-// Permanent numbers of words in links of version 1: the position in the list. Never reordered, nothing taken out. The first four
-// lists may grow at their end, up to 64 words (an older program then says that the link is newer); the pointers may not, since
-// their number is part of the layout. A word that is not here travels as text.
+// Permanent numbers of words in links of version 1: the position in the list. Never reordered, nothing taken out. The
+// lists but one may grow at their end, up to 64 words (an older program then says that the link is newer); the pointers may not,
+// since their number is part of the layout. A word that is not here travels as text.
 
 inline constexpr auto link_piece_kinds = std::to_array<std::string_view>({
     "block",         "branch",      "branch-bank", "branch-low",    "root",          "stone",
@@ -151,7 +151,27 @@ inline constexpr auto link_pointers = std::to_array<std::string_view>({
     "/water/temperature_c",
 });
 
-static_assert(link_piece_kinds.size() <= 64 && link_salts.size() <= 64 && link_filter_kinds.size() <= 64 &&
-              link_rules.size() <= 64);
+/// What follows the number of an entry in pointers into /pieces and /stock.
+inline constexpr auto link_entry_keys = std::to_array<std::string_view>({
+    "",
+    "/count",
+    "/species",
+    "/have",
+    "/males",
+    "/females",
+    "/length_cm",
+    "/depth_cm",
+    "/height_cm",
+    "/x_cm",
+    "/z_cm",
+    "/base_cm",
+    "/turn_deg",
+    "/kind",
+    "/arrives_week",
+    "/since_weeks",
+});
+
+static_assert(link_entry_keys.size() <= 64 && link_piece_kinds.size() <= 64 && link_salts.size() <= 64 &&
+              link_filter_kinds.size() <= 64 && link_rules.size() <= 64);
 
 }  // namespace shoalwright

@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <string_view>
 
+#include "notebook/say.h"
 #include "plan/check.h"
+#include "rules/tell.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -54,6 +56,12 @@ void move_pointers(const char* list, const std::vector<std::string>& pointers, c
     json += (json.size() > 1 ? "," : "") + json_text(moved);
   }
   if (changed) steps.push_back({"replace", list, json + "]"});
+}
+
+void close_ranks(const Plan& plan, const std::vector<int>& removed, std::vector<PatchStep>& steps) {
+  if (removed.empty()) return;
+  move_pointers("/fixed", plan.fixed, removed, steps);
+  move_pointers("/assumed", plan.assumed, removed, steps);
 }
 
 // Whether anything inside a line is pinned.
@@ -110,22 +118,42 @@ std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) 
     steps.push_back({"remove", stock_pointer(line.index), ""});
     removed.push_back(line.index);
   }
-  if (!removed.empty()) {
-    move_pointers("/fixed", plan.fixed, removed, steps);
-    move_pointers("/assumed", plan.assumed, removed, steps);
-  }
+  close_ranks(plan, removed, steps);
   return steps;
 }
 
 bool can_set_count(const Plan& plan, const Kept& kept, int count) { return !set_count(plan, kept, count).empty(); }
 
 std::string say_count(const Kept& kept, int count) {
-  const std::string name = kept.species ? display_name(*kept.species) : kept.id;
+  const std::string& name = name_of(kept);
   const int home = std::max(kept.have - count, 0);
-  if (home > 0 && count == 0) return "Re-home the " + (home == 1 ? "" : std::to_string(home) + " ") + name;
+  if (count == 0) return say_leave_out({&kept});
   if (home > 0) return "Re-home " + std::to_string(home) + " " + name + ", keep " + std::to_string(count);
-  if (count == 0) return "Leave out " + name;
   return "Keep " + std::to_string(count) + " " + name;
+}
+
+std::vector<PatchStep> leave_out(const Plan& plan, const std::vector<const Kept*>& groups) {
+  std::vector<int> removed;
+  for (const Kept* kept : groups) removed.insert(removed.end(), kept->lines.begin(), kept->lines.end());
+  if (std::any_of(removed.begin(), removed.end(), [&](int line) { return line_is_pinned(plan, line); })) return {};
+  std::sort(removed.rbegin(), removed.rend());
+  std::vector<PatchStep> steps;
+  for (const int line : removed) steps.push_back({"remove", stock_pointer(line), ""});
+  close_ranks(plan, removed, steps);
+  return steps;
+}
+
+std::string say_leave_out(const std::vector<const Kept*>& groups) {
+  std::vector<std::string> homes, wishes;
+  for (const Kept* kept : groups) {
+    const std::string& name = name_of(*kept);
+    if (kept->have > 0)
+      homes.push_back((kept->have == 1 ? "" : std::to_string(kept->have) + " ") + name);
+    else
+      wishes.push_back(name);
+  }
+  if (homes.empty()) return "Leave out " + joined(wishes);
+  return "Re-home the " + joined(homes) + (wishes.empty() ? "" : ", leave out " + joined(wishes));
 }
 
 void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& finding) {

@@ -26,6 +26,12 @@ std::string say_count(const Kept& kept, int count);
 /// Makes that count the remedy, in words and as a patch; leaves the finding without one where the group is pinned.
 void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& finding);
 
+/// Several groups taken out at once. Empty where one of them is pinned.
+std::vector<PatchStep> leave_out(const Plan& plan, const std::vector<const Kept*>& groups);
+
+/// "Leave out ram and zebra danio", "Re-home the 4 ram, leave out zebra danio".
+std::string say_leave_out(const std::vector<const Kept*>& groups);
+
 /// One value of the canonical plan replaced.
 std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, std::string value_json);
 

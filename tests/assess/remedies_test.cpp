@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+// Every remedy, carried out and judged again: the finding is gone or lessened, what was pinned is as it was.
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "assess/margin.h"
+#include "plan/check.h"
+#include "share/patch.h"
+#include "stocking/load.h"
+#include "support/random_stock.h"
+
+namespace shoalwright {
+namespace {
+
+const Catalog& catalog() { return the_catalog(); }
+
+bool shares_species(const Finding& a, const Finding& b) {
+  if (a.species.empty() || b.species.empty()) return true;
+  return std::any_of(a.species.begin(), a.species.end(),
+                     [&](const std::string& id) { return std::find(b.species.begin(), b.species.end(), id) != b.species.end(); });
+}
+
+/// The quantity that a rule judges, larger is worse, where a plan has one for all.
+std::optional<double> amount_of(const std::string& rule, const Assessment& assessment) {
+  const Room& room = assessment.room;
+  if (rule == "crowding-top") return room.layers[0].crowding;
+  if (rule == "crowding-mid") return room.layers[1].crowding;
+  if (rule == "crowding-bottom") return std::max(room.layers[2].crowding.value_or(0), room.floor_crowding.value_or(0));
+  if (rule == "territory") return room.floor_crowding;
+  if (rule == "load") return nitrate_rise_mg_l_d(assessment.load, assessment.volume);
+  if (rule == "nitrate") return assessment.load.nitrate_peak_mg_l;
+  return std::nullopt;
+}
+
+/// A rule of water says three things: how far past an edge, that windows do not meet, that nothing is best for all.
+int matter_of(const Finding& finding) {
+  if (finding.text.rfind("No shared ", 0) == 0) return 1;
+  if (finding.text.find(" is best for all") != std::string::npos || finding.text.rfind("Only ", 0) == 0) return 2;
+  return 0;
+}
+
+/// Gone, or milder, or about fewer kinds, or less of what is judged.
+bool clears_or_lessens(const Finding& finding, const Assessment& before, const Assessment& after) {
+  for (const Finding& still : after.findings) {
+    if (still.rule != finding.rule || matter_of(still) != matter_of(finding) || !shares_species(still, finding)) continue;
+    if (still.severity > finding.severity) continue;
+    if (still.severity == finding.severity && still.species.size() < finding.species.size()) continue;
+    const std::optional<double> was = amount_of(finding.rule, before), is = amount_of(finding.rule, after);
+    if (still.severity <= finding.severity && was && is && *is < *was) continue;
+    return false;
+  }
+  return true;
+}
+
+TEST(Remedy, CarriedOutClearsOrLessensItsFinding) {
+  std::map<std::string, int> tried;
+  for (const NamedPlan& named : many_plans()) {
+    const Assessment before = assess(named.plan, catalog());
+    for (const Finding& finding : before.findings) {
+      if (finding.edits.empty()) continue;
+      const Result<Plan> mended = apply_patch(named.plan, finding.edits);
+      ASSERT_TRUE(mended) << named.name << " " << finding.rule << ": " << mended.error().sentence;
+      const Assessment after = assess(*mended, catalog());
+      EXPECT_TRUE(clears_or_lessens(finding, before, after))
+          << named.name << ": " << name_of(finding.severity) << " " << finding.rule << " (" << finding.text << ") by "
+          << finding.remedy << "; then " << said(after);
+      ++tried[finding.rule];
+    }
+  }
+  for (const char* rule : {"water-temperature", "water-ph", "water-gh", "water-kh", "group-size", "adult-size", "tank-length",
+                           "tank-width", "tank-height", "tank-volume", "swim-lane", "crowding-top", "crowding-mid",
+                           "crowding-bottom", "territory", "load", "nitrate", "lid"})
+    EXPECT_GT(tried[rule], 0) << rule << " was never mended";
+}
+
+TEST(Remedy, TakenUpIsAPlanThatCanBeSaved) {
+  for (const NamedPlan& named : many_plans())
+    for (const Finding& finding : assess(named.plan, catalog()).findings) {
+      if (finding.edits.empty()) continue;
+      const Result<Plan> mended = take_remedy(named.plan, finding.edits);
+      ASSERT_TRUE(mended) << named.name << " " << finding.rule;
+      EXPECT_FALSE(check_plan(*mended)) << named.name << " " << finding.rule;
+    }
+}
+
+TEST(Remedy, LeavesAloneWhatIsPinned) {
+  for (const NamedPlan& named : many_plans()) {
+    Plan pinned = named.plan;
+    pinned.fixed = {"/tank", "/water", "/upkeep", "/feeding"};
+    for (std::size_t i = 0; i < pinned.stock.size(); ++i) pinned.fixed.push_back("/stock/" + std::to_string(i) + "/count");
+    for (const Finding& finding : assess(pinned, catalog()).findings) {
+      const bool makes_water = !pinned.water && finding.rule.rfind("water-", 0) == 0;
+      EXPECT_TRUE(finding.edits.empty() || makes_water) << named.name << " " << finding.rule << ": " << finding.remedy;
+    }
+  }
+}
+
+TEST(Remedy, ThatTakesOutWhatSwimsSaysReHome) {
+  int re_homed = 0;
+  for (const NamedPlan& named : many_plans()) {
+    Plan swimming = named.plan;
+    for (Group& group : swimming.stock) group.have = group.count;
+    const auto swims = [](const Plan& plan) {
+      int all = 0;
+      for (const Group& group : plan.stock) all += group.have;
+      return all;
+    };
+    for (const Finding& finding : assess(swimming, catalog()).findings) {
+      if (finding.edits.empty()) continue;
+      const Result<Plan> mended = apply_patch(swimming, finding.edits);
+      ASSERT_TRUE(mended);
+      const bool fewer = swims(*mended) < swims(swimming);
+      re_homed += fewer;
+      EXPECT_EQ(fewer, finding.remedy.rfind("Re-home", 0) == 0) << named.name << ": " << finding.remedy;
+    }
+  }
+  EXPECT_GT(re_homed, 50);
+}
+
+TEST(Remedy, ForOneKindAsksForOneTank) {
+  int more_than_one = 0;
+  for (const NamedPlan& named : many_plans()) {
+    std::map<std::string, std::set<std::string>> tanks;  // by kind
+    std::map<std::string, int> findings;
+    for (const Finding& finding : assess(named.plan, catalog()).findings) {
+      if (finding.remedy.rfind("Take a tank of ", 0) != 0 || finding.rule == "swim-lane") continue;
+      tanks[finding.species.front()].insert(finding.remedy);
+      more_than_one += ++findings[finding.species.front()] == 2;
+    }
+    for (const auto& [kind, remedies] : tanks) EXPECT_EQ(remedies.size(), 1u) << named.name << " " << kind;
+  }
+  EXPECT_GT(more_than_one, 10);
+}
+
+TEST(Remedy, OfATankLeavesNoTankFindingOfTheKind) {
+  for (const NamedPlan& named : many_plans())
+    for (const Finding& finding : assess(named.plan, catalog()).findings) {
+      if (finding.remedy.rfind("Take a tank of ", 0) != 0) continue;
+      const Result<Plan> mended = apply_patch(named.plan, finding.edits);
+      ASSERT_TRUE(mended) << mended.error().sentence;
+      for (const Finding& left : assess(*mended, catalog()).findings)
+        if (left.rule.rfind("tank-", 0) == 0 || left.rule == "swim-lane" || left.rule == "adult-size") {
+          EXPECT_TRUE(left.species != finding.species || left.severity >= Severity::watch)
+              << named.name << ": " << finding.remedy << " leaves " << left.rule << " " << left.text;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace shoalwright

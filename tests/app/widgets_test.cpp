@@ -109,7 +109,7 @@ struct Desk {
 std::vector<std::string> reached_by_tab(const Desk& desk) {
   std::vector<std::string> ids;
   for (const Spots::Spot& spot : desk.ui.spots.list) {
-    const bool pointer_only = spot.id.ends_with("/less") || spot.id.ends_with("/more") || spot.id == "scroll bar";
+    const bool pointer_only = spot.id.ends_with("/less") || spot.id.ends_with("/more") || spot.id.ends_with("/bar");
     const bool only_told = spot.id.starts_with("ruler/") || spot.id.starts_with("limit/") || spot.id.starts_with("water/") ||
                            spot.id == "finding/nips" || spot.id == "finding/lane" || spot.id == "note/1" || spot.id == "note/2";
     if (spot.enabled && !pointer_only && !only_told) ids.push_back(spot.id);
@@ -314,7 +314,7 @@ TEST(Widgets, AColumnScrollsByWheelAndStopsAtItsEnds) {
 
 TEST(Widgets, AColumnScrollsByItsBar) {
   Desk desk;
-  const Spots::Spot* bar = desk.spot("scroll bar");
+  const Spots::Spot* bar = desk.spot("long/bar");
   ASSERT_NE(bar, nullptr);
   const ImVec2 at{(bar->min.x + bar->max.x) / 2, bar->min.y + 5};
   ImGuiIO& io = ImGui::GetIO();
@@ -329,6 +329,34 @@ TEST(Widgets, AColumnScrollsByItsBar) {
   io.AddMouseButtonEvent(0, false);
   desk.frames();
   EXPECT_TRUE(desk.spot("long/last")->visible);
+}
+
+TEST(Widgets, AFingerScrollsAColumnAndPressesNothing) {
+  Desk desk;
+  desk.ui.touch = true;
+  ImGuiIO& io = ImGui::GetIO();
+  const auto swipe = [&](ImVec2 from, float down) {
+    io.AddMouseSourceEvent(ImGuiMouseSource_TouchScreen);
+    io.AddMousePosEvent(from.x, from.y);
+    io.AddMouseButtonEvent(0, true);
+    desk.frames();
+    for (int i = 1; i <= 10; ++i) {
+      io.AddMousePosEvent(from.x, from.y + down * static_cast<float>(i) / 10);
+      desk.frames(1);
+    }
+    io.AddMouseButtonEvent(0, false);
+    desk.frames();
+  };
+  const float before = desk.spot("long/last")->min.y;
+  swipe({1330, 740}, -70);
+  EXPECT_NEAR(before - desk.spot("long/last")->min.y, 70, 15) << "as far as the finger went, but for its first pixels";
+  swipe({1330, 740}, -70);
+  ASSERT_TRUE(desk.spot("long/last")->visible);
+  const ImVec2 last = desk.middle("long/last");
+  swipe(last, 40);
+  EXPECT_EQ(desk.sheet.toast.left_s, 0) << "the button that the finger came down on is not pressed";
+  swipe({200, 560}, 30);
+  EXPECT_EQ(desk.sheet.lifted, 0) << "a row is lifted sideways only";
 }
 
 const platform::TextField* field_of(std::string_view id) {

@@ -63,8 +63,13 @@ float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const Water
   const float rows = rows_height(bar), height = rows + 3, bottom = at.y + top + rows + 1;
   const bool out = bar.grade && loud(*bar.grade);
 
-  draw_text_on(pen, semibold(type::small), {at.x, at.y + 11}, p.ink, bar.name);
-  draw_text_on(pen, medium(type::small), {at.x + width, at.y + 11}, p.ink, bar.window, Align::right);
+  // A narrow bar sets both smaller, and then cuts the name, never the window.
+  constexpr float apart = 4;
+  const bool narrow =
+      text_width(pen, semibold(type::small), bar.name) + apart + text_width(pen, medium(type::small), bar.window) > width;
+  const Type t_name = semibold(narrow ? type::axis : type::small), t_window = medium(narrow ? type::axis : type::small);
+  const float window_w = draw_text_on(pen, t_window, {at.x + width, at.y + 11}, p.ink, bar.window, Align::right);
+  draw_text_on(pen, t_name, {at.x, at.y + 11}, p.ink, elided(pen, t_name, bar.name, width - window_w - apart));
   pen.dl->AddRectFilled({plot.x0, plot.y0}, {plot.x1, plot.y0 + height}, p.sunk, 2);
   if (bar.shared) draw_band(ui, id, plot, *bar.shared, height);
   if (bar.shared_now && bar.shared_now != bar.shared)

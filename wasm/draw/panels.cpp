@@ -6,8 +6,28 @@
 #include <string>
 
 #include "draw/geometry.h"
+#include "imgui_internal.h"
 
 namespace shoalwright {
+namespace {
+
+/// The innermost column under a finger that can still move its way takes it; what the finger came down on is let go.
+void scroll_by_finger(Ui& ui, const Column& column, float most) {
+  if (!ui.touch || !ImGui::IsMouseDown(ImGuiMouseButton_Left)) return;
+  const ImGuiIO& io = ImGui::GetIO();
+  if (ui.finger_column.empty() && ui.dragged_id.empty()) {
+    constexpr float slack = 8;
+    const ImVec2 came = io.MouseClickedPos[ImGuiMouseButton_Left], moved{io.MousePos.x - came.x, io.MousePos.y - came.y};
+    if (!column.view.has(came.x, came.y) || std::fabs(moved.y) < slack || std::fabs(moved.y) < std::fabs(moved.x)) return;
+    if (!ImGui::IsWindowHovered(ImGuiHoveredFlags_ChildWindows | ImGuiHoveredFlags_AllowWhenBlockedByActiveItem)) return;
+    if (moved.y > 0 ? !(ImGui::GetScrollY() > 0) : !(ImGui::GetScrollY() < most)) return;
+    ui.finger_column = column.id;
+    ImGui::ClearActiveID();
+  }
+  if (ui.finger_column == column.id) ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() - io.MouseDelta.y, 0.0f, most));
+}
+
+}  // namespace
 
 float section_header(Ui& ui, const Box& box, std::string_view heading, std::string_view remark, std::string_view after) {
   const Pen pen = pen_of(ui);
@@ -30,7 +50,7 @@ Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground) 
                     ImGuiWindowFlags_NoScrollbar);
   if ((ground & IM_COL32_A_MASK) != 0) pen_of(ui).dl->AddRectFilled(view.min(), view.max(), ground);
   const float scrolled = snapped(pen_of(ui), ImGui::GetScrollY());
-  return {.content = {view.x, view.y - scrolled, view.w, view.h}, .view = view};
+  return {.content = {view.x, view.y - scrolled, view.w, view.h}, .view = view, .id = std::string(id)};
 }
 
 void end_column(Ui& ui, Column& column, float content_height) {
@@ -39,11 +59,12 @@ void end_column(Ui& ui, Column& column, float content_height) {
   const Box& view = column.view;
   const float most = content_height - view.h;
   if (most > 0.5f) {
+    scroll_by_finger(ui, column, most);
     const float thumb = std::max(32.0f, view.h * view.h / content_height), run = view.h - 4 - thumb;
     const float share = std::clamp(ImGui::GetScrollY() / most, 0.0f, 1.0f);
     // The bar is 4 px, its handle for the pointer 10.
     const Box handle{view.right() - 10, view.y + 2 + run * share, 10, thumb};
-    const Item of = item(ui, "scroll bar", handle, "Scroll", {.exact = true, .pointer_only = true});
+    const Item of = item(ui, column.id + "/bar", handle, "Scroll", {.exact = true, .pointer_only = true});
     if (of.held)
       ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() + ImGui::GetIO().MouseDelta.y * most / std::max(1.0f, run), 0.0f, most));
     const float w = of.held || of.hovered ? 6.0f : 4.0f;
@@ -74,7 +95,10 @@ ListRowAnswer list_row(Ui& ui, std::string_view id, const Box& box, std::string_
   const bool dragged = ui.dragged_id == id;
   answer.enter = of.pressed && !dragged && (ui.touch || !by_pointer);
   answer.double_click = of.hovered && ImGui::IsMouseDoubleClicked(ImGuiMouseButton_Left);
-  if (of.held && !dragged && ImGui::IsMouseDragging(ImGuiMouseButton_Left)) {
+  // A finger lifts a row sideways; up and down it scrolls.
+  const ImVec2 moved = ImGui::GetMouseDragDelta(ImGuiMouseButton_Left);
+  const bool lifts = !ui.touch || std::fabs(moved.x) > std::fabs(moved.y);
+  if (of.held && !dragged && lifts && ImGui::IsMouseDragging(ImGuiMouseButton_Left)) {
     answer.drag_started = true;
     ui.dragged_id = id;
   }

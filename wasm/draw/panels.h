@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <string>
 #include <string_view>
 
 #include "draw/ui.h"
@@ -14,10 +15,12 @@ float section_header(Ui& ui, const Box& box, std::string_view heading, std::stri
 void draw_card(const Pen& pen, const Box& box);
 
 /// A column that scrolls by wheel, finger and keyboard, with a thin bar of its own. Between begin and end, draw at
-/// `content.x, content.y` and downwards; `end_column` says how high it all was. Items inside share the window's Tab order.
+/// `content.x, content.y` and downwards; `end_column` says how high it all was. Items inside share the window's Tab order. A
+/// finger that moves up or down in it scrolls and presses nothing. Spot of the bar: `id/bar`.
 struct Column {
   Box content;  ///< x, y move with the scrolling; the bar lies in the right margin, 6 px
   Box view;
+  std::string id;
 };
 Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground = 0);
 void end_column(Ui& ui, Column& column, float content_height);

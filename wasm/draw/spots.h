@@ -18,6 +18,7 @@ struct Spots {
     std::string label;
     bool visible = true;  ///< false: scrolled out of sight, `min` and `max` are then uncut
     bool enabled = true;
+    bool cut_across = false;  ///< its left or right is out of sight: no scrolling up and down will show it whole
   };
   std::vector<Spot> list;
 

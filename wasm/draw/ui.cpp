@@ -50,7 +50,10 @@ void begin_ui(Ui& ui, const Palette& palette, const Faces& faces, float device_s
   ui.ring_id_before = std::move(ui.ring_id);
   ui.ring_id.clear();
   // Kept through the frame of letting go, so that a drag does not end as a tap.
-  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left) && !ImGui::IsMouseReleased(ImGuiMouseButton_Left)) ui.dragged_id.clear();
+  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left) && !ImGui::IsMouseReleased(ImGuiMouseButton_Left)) {
+    ui.dragged_id.clear();
+    ui.finger_column.clear();
+  }
   // What was not drawn for a while starts afresh when it comes back.
   const int frame = ImGui::GetFrameCount();
   for (auto it = ui.eased.begin(); it != ui.eased.end();) it = frame - it->second.seen_frame > 600 ? ui.eased.erase(it) : ++it;
@@ -87,6 +90,7 @@ void add_spot(Ui& ui, std::string_view id, const Box& box, std::string_view labe
   const ImVec2 cut_min{std::max(lo.x, box.x), std::max(lo.y, box.y)};
   const ImVec2 cut_max{std::min(hi.x, box.right()), std::min(hi.y, box.bottom())};
   spot.visible = cut_min.x < cut_max.x && cut_min.y < cut_max.y;
+  spot.cut_across = cut_min.x > box.x + 0.5f || cut_max.x < box.right() - 0.5f;
   if (spot.visible) {
     spot.min = cut_min;
     spot.max = cut_max;

@@ -25,6 +25,7 @@ struct Ui {
   std::string focus_wanted;
   std::string ring_id, ring_id_before;  ///< the item with the ring in this frame and in the last
   std::string dragged_id;               ///< the row whose drag has been told
+  std::string finger_column;            ///< the column that a finger is scrolling
   float menu_width = 0;                 ///< of the menu being drawn
   double ring_since_s = 0;              ///< since when the ring stands where it stands
 

@@ -55,6 +55,16 @@ void add_stock(std::string& out, const Told& told) {
   }
 }
 
+/// What a reader can do to the stock from here.
+void add_stock_actions(std::string& out, const Told& told) {
+  for (const Kept& kept : told.stock) {
+    const std::string name = kept.species != nullptr ? name_of_species(told.look, kept.id) : on_one_line(kept.id);
+    line(out, "! more:" + kept.id + " One more " + name);
+    if (kept.count > 1) line(out, "! fewer:" + kept.id + " One fewer " + name);
+    line(out, "! take-out:" + kept.id + " Take out " + name);
+  }
+}
+
 std::string window_text(const Told& told, const char* name, const Window& window, const char* unit, bool temperature) {
   const auto figure = [&](double value) {
     return temperature ? told.look.measures.temperature(value)
@@ -105,6 +115,7 @@ std::string plan_text(const Look& look) {
   if (!told.plan.notes.empty()) line(out, on_one_line(told.plan.notes));
   line(out, tank_line(told));
   add_stock(out, told);
+  add_stock_actions(out, told);
   line(out, "## Water");
   const Windows& water = told.assessment.water;
   line(out, window_text(told, "Temperature", water.temperature_c, "", true));
@@ -118,8 +129,6 @@ std::string plan_text(const Look& look) {
   line(out, "! undo Undo");
   line(out, "! redo Redo");
   line(out, "! share Copy the link of this plan");
-  line(out, "! save Save as file");
-  line(out, "! open Open a file");
   return out;
 }
 

@@ -99,7 +99,7 @@ std::string retold(const Measures& measures, std::string_view metric) {
     std::size_t count = 1, end = at + first;
     for (bool more = true; more && count < 4;) {
       more = false;
-      for (const std::string_view link : {" to ", " of ", " × "}) {
+      for (const std::string_view link : {" to ", " of ", " × ", " x "}) {
         if (metric.substr(end, link.size()) != link) continue;
         const std::size_t size = number_at(metric, end + link.size());
         if (size == 0) continue;

@@ -71,6 +71,11 @@ void say_water(const Told& told, const Tightest& margin, const Window& window, M
   words.words = words.short_words = unit.empty() ? words.state : unit + " " + words.state;
 }
 
+/// What is only known roughly: whole numbers, two figures at most, a tenth under 1.
+std::string about(double value) {
+  return value < 1 ? short_text(value, 1) : value < 100 ? short_text(value, 0) : significant_text(value, 2);
+}
+
 void say_animals(const Told& told, const MarginFacts& facts, MarginWords& words) {
   const int count = *facts.animals;
   words.number = count == 0 ? "No" : std::to_string(std::abs(count));
@@ -179,7 +184,7 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
     words.state = margin.value < 0 ? "short" : "spare";
   } else if (margin.margin == "nitrate_mg_l") {
     words.name = "Nitrate peak";
-    words.amount = significant_text(by, 2);
+    words.amount = about(by);
     unit = "mg/L";
     words.state = margin.value < 0 ? "over" : "spare";
   } else {

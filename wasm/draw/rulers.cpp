@@ -26,13 +26,13 @@ void draw_ruler(Ui& ui, std::string_view id, ImVec2 at, float width, const Ruler
   const float wanted = eased(ui, name + "/wanted", part(r.wanted, r.most, width));
   const float open = eased(ui, name + "/open", part(r.there_is, r.most, width));
   const bool over = r.wanted > r.there_is;
-  const ImU32 bar = r.bar ? r.bar : p.ink2;
+  const ImU32 bar = r.bar ? r.bar : p.ink2, past = r.quiet ? p.ink : p.call;
   pen.dl->AddRectFilled({x, y - 5}, {x + width, y + 5}, p.sunk, 1);
   pen.dl->AddRectFilled({x, y - 5}, {x + open, y + 5}, p.band, 1);
   pen.dl->AddRectFilled({x, y - 2.5f}, {x + std::min(wanted, open), y + 2.5f}, bar);
-  if (over) draw_hatching(pen, {x + open, y - 5, wanted - open, 10}, p.call);
+  if (over) draw_hatching(pen, {x + open, y - 5, wanted - open, 10}, past);
   pen.dl->AddRectFilled({snapped(pen, x + open) - 1, y - 8}, {snapped(pen, x + open) + 1, y + 8}, p.bandEdge);
-  draw_dimension(pen, {x + std::min(wanted, open), y}, {x + std::max(wanted, open), y}, over ? p.call : p.ink, 1.3f);
+  draw_dimension(pen, {x + std::min(wanted, open), y}, {x + std::max(wanted, open), y}, over ? past : p.ink, 1.3f);
   if (r.wanted_now) {
     const float was = x + part(*r.wanted_now, r.most, width);
     const ImVec2 line[] = {{was, y - 7}, {was, y + 7}};

@@ -16,6 +16,7 @@ struct Ruler {
   double there_is = 0;
   double most = 1;                   ///< what the right end means; same unit
   std::optional<double> wanted_now;  ///< as it is without the fish in hand: a dashed upright
+  bool quiet = false;                ///< over, but neither Fix nor Strain: hatched in ink
   ImU32 bar = 0;                     ///< colour of the bar; 0: supporting ink
 };
 /// 19 px high; `id` only names its eased ends.

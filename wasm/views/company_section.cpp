@@ -32,7 +32,7 @@ void draw_company_section(Pane& pane) {
   draw_findings(pane, Section::company);
   if (pane.y == top)
     draw_note(pane, pane.shown.stock.empty() ? "Nothing lives here yet."
-                                             : "Groups are large enough, and what is known of each kind is taken into account.");
+                                             : "Group sizes, adult sizes and the lid were looked at: nothing to say.");
   end_section(pane);
 }
 

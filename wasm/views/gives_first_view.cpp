@@ -76,10 +76,10 @@ void draw_cell(Ui& ui, const Box& box, const MarginWords& words, const Change& c
   draw_text(pen, beside, {words_x, y + 6}, ink, shown);
 
   y += 24;
-  const float plates_w = static_cast<float>(words.plates.size()) * 17;
-  const float third_room = std::max(24.0f, room - std::min(plates_w, room * 0.55f) - 4);
-  const std::string third_shown = elided(pen, type::axis, third, third_room);
-  x = left + draw_text(pen, type::axis, {left, y}, p.ink2, third_shown) + (third.empty() ? 0.0f : 5.0f);
+  // The whole line if it fits, at the cost of the plates; else what was, alone.
+  std::string line = third;
+  if (change.changed && text_width(pen, type::axis, line) > room) line = change.was.empty() ? "new" : "was " + change.was;
+  x = left + draw_text(pen, type::axis, {left, y}, p.ink2, elided(pen, type::axis, line, room)) + (line.empty() ? 0.0f : 5.0f);
   for (const int plate : words.plates) {
     if (x + 14 > box.right() - 1) break;
     draw_plate(pen, plate, {x + 7, y + 7.5f}, 7);
@@ -89,16 +89,22 @@ void draw_cell(Ui& ui, const Box& box, const MarginWords& words, const Change& c
   if (of.pressed) out.push_back(FocusItem{item_for(words.margin)});
 }
 
-/// Cells that count animals have more to say.
-float weight_of(const MarginWords& words) { return words.words.size() > 12 ? 1.3f : words.name.size() > 10 ? 1.05f : 0.88f; }
+/// Width that a cell's own words ask for, held so that none starves another.
+float weight_of(const Pen& pen, const MarginWords& words) {
+  const float head = text_width(pen, type::axis, words.name) + (words.grade ? 15.0f : 0.0f);
+  const float said =
+      text_width(pen, {Face::semibold, 18, 22}, words.number) + 4 + text_width(pen, medium(type::axis), words.short_words);
+  return std::clamp(std::max(head, said) + 14, 84.0f, 150.0f);
+}
 
 void draw_row(Ui& ui, const Box& row, const std::vector<MarginWords>& all, const std::vector<MarginWords>& before,
               std::size_t from, std::size_t to, bool first_rule, bool previewing, Actions& out) {
+  const Pen pen = pen_of(ui);
   float sum = 0;
-  for (std::size_t i = from; i < to; ++i) sum += weight_of(all[i]);
+  for (std::size_t i = from; i < to; ++i) sum += weight_of(pen, all[i]);
   float x = row.x;
   for (std::size_t i = from; i < to; ++i) {
-    const float right = i + 1 == to ? row.right() : std::round(x + row.w * weight_of(all[i]) / sum);
+    const float right = i + 1 == to ? row.right() : std::round(x + row.w * weight_of(pen, all[i]) / sum);
     const Change change = previewing ? change_of(before, all[i]) : Change{};
     draw_cell(ui, {x, row.y, right - x, row.h}, all[i], change, i > from || first_rule, out);
     x = right;

@@ -24,6 +24,11 @@ std::vector<SawToothChart::Point> course_of(const Plan& plan, const Assessment& 
   return points;
 }
 
+/// Nitrate is only known roughly.
+std::string about(double value) {
+  return value < 1 ? short_text(value, 1) : value < 100 ? short_text(value, 0) : significant_text(value, 2);
+}
+
 /// A round top of the scale over everything drawn, with two or three figures beside it.
 void set_scale(SawToothChart& chart) {
   double highest = chart.ceiling;
@@ -56,7 +61,7 @@ void draw_chart(Pane& pane) {
     }
   const double spare = chart.ceiling - assessment.load.nitrate_peak_mg_l.value_or(0);
   chart.over = spare < 0;
-  const std::string words = "about " + significant_text(std::abs(spare), 2) + (chart.over ? " over" : " spare");
+  const std::string words = "about " + about(std::abs(spare)) + (chart.over ? " over" : " spare");
   chart.spare = words;
   set_scale(chart);
   const Box box{pane.x, pane.y, pane.w, 94};

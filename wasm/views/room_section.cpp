@@ -44,6 +44,7 @@ void draw_margin(Pane& pane, const char* id, const char* name, std::string_view 
   if (!fits()) spare = words.number + " " + words.short_words;
   RulerRow row{.name = head, .detail = detail, .spare = spare, .grade = words.grade};
   row.ruler = {.wanted = facts->wanted, .there_is = facts->there_is, .most = std::max(facts->wanted, facts->there_is) * 1.15};
+  row.ruler.quiet = !words.grade || !loud(*words.grade);
   if (words.plates.size() == 1) row.ruler.bar = key_colour(*pane.ui.palette, words.plates.front());
   if (pane.look.is_previewing()) {
     const auto before = margin_facts(pane.look.plan, pane.look.catalog, pane.now.assessment, margin, pane.shown.in_hand);

@@ -37,9 +37,26 @@ std::string_view field_name(std::string_view place) {
   return {};
 }
 
+std::string trimmed(double value, int decimals) {
+  std::string text = number_text(value, decimals);
+  if (text.find('.') == std::string::npos) return text;
+  while (text.back() == '0') text.pop_back();
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
+/// Between the side columns where the window has them.
+Box middle_of(const Box& area) {
+  if (area.w < 1200) return area;
+  const bool large = area.w >= 1700;
+  const float left = large ? 320 : 296, right = large ? 400 : 364;
+  return {area.x + left, area.y, area.w - left - right, area.h};
+}
+
 }  // namespace
 
-SheetCard begin_sheet(Ui& ui, std::string_view id, const Box& area, ImVec2 most, std::string_view heading, Actions& out) {
+SheetCard begin_sheet(Ui& ui, std::string_view id, const Box& window, ImVec2 most, std::string_view heading, Actions& out) {
+  const Box area = middle_of(window);
   constexpr float margin = 8, ring = 3, pad = 16, head = 44;
   const float w = std::min(most.x, area.w - 2 * margin), h = std::min(most.y, area.h - 2 * margin);
   const Box card{std::floor(area.x + (area.w - w) / 2), std::floor(area.y + std::max(margin, (area.h - h) / 3)), w, h};
@@ -69,14 +86,7 @@ Box sheet_row(Ui& ui, const Box& row, std::string_view name, float width) {
 
 bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& value, std::string_view label,
                     std::string_view unit, int decimals, std::string_view placeholder) {
-  std::string text;
-  if (value) {
-    text = number_text(*value, decimals);
-    if (text.find('.') != std::string::npos) {
-      while (text.back() == '0') text.pop_back();
-      if (text.back() == '.') text.pop_back();
-    }
-  }
+  std::string text = value ? trimmed(*value, decimals) : "";
   const std::string before = text;
   const FieldAnswer answer = text_field(ui, id, box, text, label,
                                         {.placeholder = placeholder,
@@ -97,6 +107,23 @@ bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<d
   const std::optional<double> typed = number_from(text);
   if (!typed) return false;
   value = typed;
+  return true;
+}
+
+bool plain_field(Ui& ui, std::string_view id, const Box& box, double& value, std::string_view label, const PlainNumber& look) {
+  std::string text = trimmed(value, look.decimals);
+  const std::string before = text;
+  const FieldAnswer answer =
+      text_field(ui, id, box, text, label,
+                 {.unit = look.unit, .align = Align::right, .kind = platform::FieldKind::number, .most_bytes = 12});
+  if (answer.step != 0) {
+    value += answer.step * look.step;
+    return true;
+  }
+  if (!answer.done || text == before) return false;
+  const std::optional<double> typed = number_from(text);
+  if (!typed) return false;
+  value = *typed;
   return true;
 }
 

@@ -16,7 +16,8 @@ namespace shoalwright {
 struct SheetCard {
   Box body;  ///< under the heading, inside the padding
 };
-/// `id` names the window; the cross has the spot `id.close` and pushes ShowSheet{none}. At most `most` large.
+/// `id` names the window; the cross has the spot `id.close` and pushes ShowSheet{none}. At most `most`
+/// large, over the middle of a wide window, so that what answers at its sides stays in sight.
 SheetCard begin_sheet(Ui& ui, std::string_view id, const Box& area, ImVec2 most, std::string_view heading, Actions& out);
 void end_sheet();
 
@@ -26,6 +27,15 @@ Box sheet_row(Ui& ui, const Box& row, std::string_view name, float width);
 /// A number that may be not known: an empty field shows `placeholder`, the cross empties it. True when `value` has changed.
 bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& value, std::string_view label,
                     std::string_view unit, int decimals, std::string_view placeholder);
+
+/// A number that must be there, without zeros at its end; `step` by the arrow keys. True when `value` has changed. Anything can
+/// be typed, so that what cannot be is refused by a sentence and not bent.
+struct PlainNumber {
+  std::string_view unit;
+  int decimals = 1;
+  double step = 1;
+};
+bool plain_field(Ui& ui, std::string_view id, const Box& box, double& value, std::string_view label, const PlainNumber& look);
 
 /// An error as one sentence for the keeper: without the place in the file.
 std::string plain_sentence(const Error& error);

@@ -8,7 +8,7 @@
 #include "app/retold.h"
 #include "draw/buttons.h"
 #include "draw/chips.h"
-#include "draw/fields.h"
+#include "draw/geometry.h"
 #include "draw/menus.h"
 #include "edit/command.h"
 #include "plan/check.h"
@@ -142,6 +142,7 @@ void draw_sizes(Desk& sheet, const Box& box) {
       const float used = draw_text(pen, type::small, {right, y + 1}, ui.palette->ink2, measure, Align::right);
       draw_text(pen, chosen ? medium(type::body) : type::body, {row.x + 8, y}, ui.palette->ink,
                 elided(pen, type::body, size.name, row.w - used - 24));
+      if (chosen && !sheet.mine.scrolled) ImGui::SetScrollY(std::max(0.0f, row.y - column.content.y - box.h / 2));
       if (answer.item.pressed)
         wish(sheet, SetTank{tank});
       else if (answer.item.hovered || answer.item.ring)
@@ -149,6 +150,7 @@ void draw_sizes(Desk& sheet, const Box& box) {
     }
     stack.skip(6);
   }
+  sheet.mine.scrolled = true;
   end_column(ui, column, stack.at);
 }
 
@@ -163,9 +165,18 @@ void draw_outline(const Pen& pen, const Box& box, const Tank& tank, ImU32 fill, 
   const float x0 = box.x + (box.w - scale * static_cast<float>(length)) / 2;
   const float y0 = box.bottom() - (box.h - scale * static_cast<float>(width)) / 2;
   std::vector<ImVec2> points;
-  for (const Point& point : outline)
-    points.push_back({x0 + scale * static_cast<float>(point.x_cm), y0 - scale * static_cast<float>(point.z_cm)});
-  pen.dl->AddConcavePolyFilled(points.data(), static_cast<int>(points.size()), fill);
+  std::vector<Vec> corners;
+  for (const Point& point : outline) {
+    corners.push_back({x0 + scale * static_cast<float>(point.x_cm), y0 - scale * static_cast<float>(point.z_cm)});
+    points.push_back({corners.back().x, corners.back().y});
+  }
+  // Triangles that meet without softened edges, so that no seam shows; the line over them softens the rim.
+  const ImDrawListFlags flags = pen.dl->Flags;
+  pen.dl->Flags &= ~ImDrawListFlags_AntiAliasedFill;
+  const std::vector<std::uint32_t> triangles = triangulate(corners);
+  for (std::size_t i = 0; i + 2 < triangles.size(); i += 3)
+    pen.dl->AddTriangleFilled(points[triangles[i]], points[triangles[i + 1]], points[triangles[i + 2]], fill);
+  pen.dl->Flags = flags;
   pen.dl->AddPolyline(points.data(), static_cast<int>(points.size()), line, ImDrawFlags_Closed, 1.6f);
 }
 
@@ -248,8 +259,7 @@ std::vector<Measure> measures_of(Shape shape) {
 bool length_field(Desk& sheet, const std::string& id, const Box& box, double& cm, std::string_view label) {
   const Measures& measures = sheet.look.measures;
   double shown = measures.length_out(cm);
-  if (!number_field(sheet.ui, id, box, shown, label,
-                    {.unit = measures.length_unit(), .decimals = 1, .least = -1e5, .most = 1e5, .step = measures.us ? 0.5 : 1.0}))
+  if (!plain_field(sheet.ui, id, box, shown, label, {.unit = measures.length_unit(), .step = measures.us ? 0.5 : 1.0}))
     return false;
   cm = measures.length_in(shown);
   return true;
@@ -300,8 +310,7 @@ void draw_measures(Desk& sheet, Stack& stack) {
     changed |= length_field(sheet, std::string("tank_sheet.") + measure.id, at, outside.*measure.value, measure.name);
   }
   const Box glass = sheet_row(ui, stack.take(row_height), "Glass thickness", control);
-  changed |= number_field(ui, "tank_sheet.glass", glass, outside.glass_mm, "Glass thickness",
-                          {.unit = "mm", .decimals = 1, .least = -1e5, .most = 1e5, .step = 1});
+  changed |= plain_field(ui, "tank_sheet.glass", glass, outside.glass_mm, "Glass thickness", {.unit = "mm"});
   const Box fill = sheet_row(ui, stack.take(row_height), "Water line over the inside bottom", control);
   changed |= length_field(sheet, "tank_sheet.fill", fill, outside.fill_cm, "Water line over the inside bottom");
   if (changed) wish_outside(sheet, outside);
@@ -370,7 +379,8 @@ void draw_sums(Desk& sheet, const Box& box) {
 
 void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& mine, Actions& out) {
   if (!mine.begun || !(mine.of == look.plan.tank)) {
-    if (!mine.begun) ui.focus_wanted = "tank_sheet.close";
+    // The keyboard goes along when it is in use.
+    if (!mine.begun && !ui.ring_id_before.empty()) ui.focus_wanted = "tank_sheet.close";
     mine.outside = tidied_outside(look.plan.tank);
     mine.of = look.plan.tank;
     mine.begun = true;

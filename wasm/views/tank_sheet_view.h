@@ -10,10 +10,11 @@ namespace shoalwright {
 
 /// The chooser's own numbers: outside measures, so that an impossible one can stand in its field beside its sentence.
 struct TankSheetState {
-  Tank outside;          ///< as shown in the fields; its fill is an inside measure
-  Tank of;               ///< the plan's tank that they were taken from
-  bool begun = false;    ///< false: to be taken from the plan
-  std::string sentence;  ///< why the last number changed nothing; empty when it did
+  Tank outside;           ///< as shown in the fields; its fill is an inside measure
+  Tank of;                ///< the plan's tank that they were taken from
+  bool begun = false;     ///< false: to be taken from the plan
+  bool scrolled = false;  ///< the list of sizes has come to the present one
+  std::string sentence;   ///< why the last number changed nothing; empty when it did
 };
 
 /// Size, shape, glass, fill, lid and substrate in a card over `box`. Spots: `tank_sheet.*`.

@@ -116,6 +116,8 @@ struct Teller {
     }
     if (std::string changed = change_words(); !changed.empty()) return changed;
     if (pane.look.held) return "as before";
+    const bool aimed = pane.look.shown.water && (*pane.look.shown.water).*q.aim;
+    if (is_temperature(q) && !aimed) return "no aim; " + with_unit(figure(*window.now)) + " suits best";
     const bool by_low = *window.now - window.tolerated->low <= window.tolerated->high - *window.now;
     const std::string spare = difference(*window.margin) + " in hand";
     const std::string by = ", set by " + plates(set_by(by_low ? window.tolerated->low : window.tolerated->high, by_low));
@@ -128,7 +130,7 @@ struct Teller {
   }
 };
 
-/// Ends that hold every range, and three or four ticks at round numbers between them.
+/// Ends that hold every range, and ticks at round numbers between them, as many as their figures leave room for.
 void set_axis(WaterBar& bar, double from, double to) {
   for (const WaterBarRow& row : bar.rows) {
     from = std::min(from, row.tolerated[0]);
@@ -150,7 +152,7 @@ void set_axis(WaterBar& bar, double from, double to) {
   double step = steps[0];
   for (const double one : steps) {
     step = one;
-    if ((bar.to - bar.from) / one <= 4.5) break;
+    if ((bar.to - bar.from) / one * (one < 1 ? 26 : 19) <= 110) break;
   }
   bar.tick_decimals = step < 1 ? 1 : 0;
   for (double tick = std::ceil(bar.from / step) * step; tick <= bar.to; tick += step) bar.ticks.push_back(tick);

@@ -162,10 +162,10 @@ void draw_care(Desk& desk, Stack& stack) {
 }  // namespace
 
 void draw_water_sheet(Ui& ui, const Look& look, const Box& box, WaterSheetState& mine, Actions& out) {
-  if (!mine.begun) ui.focus_wanted = "water_sheet.close";
+  if (!mine.begun && !ui.ring_id_before.empty()) ui.focus_wanted = "water_sheet.close";
   mine.begun = true;
   Desk desk{ui, look, mine, out};
-  const SheetCard card = begin_sheet(ui, "water_sheet", box, {720, 520}, "Water and care", out);
+  const SheetCard card = begin_sheet(ui, "water_sheet", box, {720, 476}, "Water and care", out);
   Box body = card.body;
   body.cut_top(6);
   if (!mine.sentence.empty()) {

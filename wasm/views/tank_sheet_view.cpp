@@ -364,8 +364,7 @@ void draw_sums(Desk& sheet, const Box& box) {
   const std::string litres = measures.volume(volume.gross_l) + " to the rim, " + measures.volume(volume.net_l) + " of water";
   const double kpa = footprint_pressure_kpa(volume.filled_mass_kg, volume.footprint_cm2);
   const std::string pressure = measures.us ? known_text(psf_from_kpa(kpa), 5) + " lb/ft²" : short_text(kpa, 1) + " kPa";
-  const std::string mass =
-      "about " + measures.mass(volume.filled_mass_kg) + " filled, " + pressure + " under it; stand and gear come on top";
+  const std::string mass = "About " + pressure + " under its foot when filled; stand and gear come on top.";
   float y = box.y + 9;
   draw_text(pen, semibold(type::body), {x, y}, p.ink, elided(pen, semibold(type::body), litres, w));
   y += 19;

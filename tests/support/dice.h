@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <iterator>
 
 namespace shoalwright {
 
@@ -28,7 +29,7 @@ class Dice {
   double real(double low, double high) { return low + (high - low) * (static_cast<double>(bits() >> 11) / 9007199254740992.0); }
   template <class List>
   const auto& pick(const List& list) {
-    return list[static_cast<std::size_t>(below(static_cast<int>(list.size())))];
+    return list[static_cast<std::size_t>(below(static_cast<int>(std::size(list))))];
   }
 
  private:

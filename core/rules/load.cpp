@@ -40,6 +40,9 @@ bool remedy_by_ration(const Facts& facts, double index, double goal, Finding& fi
   return false;
 }
 
+/// "2.3 tanks", of what is more than one.
+std::string weekly_tanks(double index) { return amount(std::max(index, 1.1), index < 10 ? 1 : 0, "tanks"); }
+
 }  // namespace
 
 void load(const Facts& facts, Found& out) {
@@ -50,10 +53,10 @@ void load(const Facts& facts, Found& out) {
   if (!severity) return;
   severity = not_on_a_guess(facts.plan, *severity);
   out.add("load", *severity, "", index, [&](Finding& finding) {
-    const std::string weekly = index > 1 ? amount(index, 1, "") + " tanks of" : percent(index);
-    finding.text = "Waste asks " + weekly + " new water weekly";
+    finding.text = "Waste asks " + (index > 1 ? weekly_tanks(index) + " of water weekly" : percent(index) + " new water weekly");
     finding.why = "Feeding makes " + amount(*rise, 1, "mg/L") + " of nitrate a day. Holding it " +
-                  amount(load_nitrate_mg_l, 0, "mg/L") + " above the tap takes " + weekly +
+                  amount(load_nitrate_mg_l, 0, "mg/L") + " above the tap takes " +
+                  (index > 1 ? weekly_tanks(index) + " of" : percent(index)) +
                   " new water a week; half a tank is as much as most people keep up.";
     const double goal = *severity == Severity::watch ? limits::load.watch : limits::load.strain;
     if (!remedy_by_ration(facts, index, goal, finding))

@@ -67,17 +67,25 @@ void figures_not_known(const Facts& facts, Found& out) {
   }
 }
 
-void load_not_known(const Facts& facts, Found& out) {
+void nitrate_not_known(const Facts& facts, Found& out) {
+  if (facts.plan.source.nitrate_mg_l) return;
+  out.add("unknown-input", Severity::note, "nitrate", 0, [&](Finding& finding) {
+    finding.text = "Not known: nitrate of the tap";
+    finding.why = "How high nitrate climbs between changes is not judged until it is given.";
+    finding.remedy = "Test nitrate in water fresh from the tap";
+  });
+}
+
+void work_not_known(const Facts& facts, Found& out) {
   std::vector<std::string> missing;
-  if (!facts.plan.source.nitrate_mg_l) missing.push_back("nitrate of the tap");
   if (!facts.plan.upkeep) missing.push_back("water changes");
   if (!facts.plan.feeding) missing.push_back("feeding");
   if (missing.empty()) return;
-  out.add("unknown-input", Severity::note, "load", 0, [&](Finding& finding) {
+  out.add("unknown-input", Severity::note, "work", 0, [&](Finding& finding) {
     finding.text = "Not known: " + joined(missing);
     finding.why = "How high nitrate climbs between changes is not judged until " + joined(missing) +
-                  (missing.size() == 1 ? " is" : " are") + " given.";
-    finding.remedy = facts.plan.source.nitrate_mg_l ? "Enter what you do" : "Test nitrate in water fresh from the tap";
+                  (missing.size() == 1 && facts.plan.upkeep ? " is" : " are") + " given.";
+    finding.remedy = "Enter what you do";
   });
 }
 
@@ -111,7 +119,8 @@ void unknown_input(const Facts& facts, Found& out) {
   if (facts.stock.empty()) return;
   water_not_known(facts, out);
   figures_not_known(facts, out);
-  load_not_known(facts, out);
+  nitrate_not_known(facts, out);
+  work_not_known(facts, out);
   plants_not_known(facts, out);
   lid_not_known(facts, out);
 }

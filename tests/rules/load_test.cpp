@@ -53,7 +53,7 @@ TEST(Load, IsMendedByFoodFirstWhereThatIsEnough) {
 TEST(Load, SaysTanksOfWaterWhereOneIsNotEnough) {
   const Assessment far_over = assess(a_plan().tank(40, 25, 25).fish(eater(), 60), none);
   ASSERT_TRUE(finding_of(far_over, "load"));
-  EXPECT_NE(finding_of(far_over, "load")->text.find(" tanks of new water weekly"), std::string::npos)
+  EXPECT_NE(finding_of(far_over, "load")->text.find(" tanks of water weekly"), std::string::npos)
       << finding_of(far_over, "load")->text;
 }
 

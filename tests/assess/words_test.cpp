@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: MIT
+// How findings are worded, over every plan and every rule.
+#include <gtest/gtest.h>
+
+#include <cctype>
+#include <functional>
+#include <set>
+#include <sstream>
+
+#include "support/random_stock.h"
+
+namespace shoalwright {
+namespace {
+
+const Catalog& catalog() { return the_catalog(); }
+
+/// The app says plate numbers for names: a name counts as one word.
+std::string without_names(std::string text, const Plan& plan) {
+  std::set<std::string> names;
+  for (const Species& species : catalog().species) names.insert(display_name(species));
+  for (const Species& species : plan.own_species) names.insert(display_name(species));
+  for (const Group& group : plan.stock) names.insert(group.species);
+  for (std::string name : names)
+    for (int pass = 0; pass < 2; ++pass) {
+      for (std::size_t at; (at = text.find(name)) != std::string::npos;) text.replace(at, name.size(), "1");
+      if (!name.empty() && name[0] >= 'a' && name[0] <= 'z') name[0] = static_cast<char>(name[0] - 'a' + 'A');
+    }
+  return text;
+}
+
+int words_in(const std::string& text) {
+  std::istringstream stream(text);
+  int words = 0;
+  for (std::string word; stream >> word;) ++words;
+  return words;
+}
+
+/// Every finding of every plan in all three views, each text once.
+void each_finding(const std::function<void(const NamedPlan&, const Finding&)>& look) {
+  static const auto all = [] {
+    std::vector<std::pair<const NamedPlan*, Finding>> found;
+    std::set<std::string> heard;
+    for (const NamedPlan& named : many_plans())
+      for (int view = 0; view < 3; ++view) {
+        Plan plan = named.plan;
+        plan.strictness = static_cast<Strictness>(view);
+        for (Finding& finding : assess(plan, catalog()).findings)
+          if (heard.insert(finding.rule + finding.text + finding.why + finding.remedy).second) found.push_back({&named, std::move(finding)});
+      }
+    return found;
+  }();
+  for (const auto& [named, finding] : all) look(*named, finding);
+}
+
+TEST(Words, WhatIsAFactInAtMostSevenWords) {
+  each_finding([](const NamedPlan& named, const Finding& finding) {
+    const std::string text = without_names(finding.text, named.plan);
+    EXPECT_LE(words_in(text), 7) << finding.text;
+    EXPECT_GE(words_in(text), 2) << finding.text;
+    EXPECT_EQ(text.find('.', text.size() - 1), std::string::npos) << "a heading has no full stop: " << text;
+  });
+}
+
+TEST(Words, WhyIsWholeSentences) {
+  each_finding([](const NamedPlan&, const Finding& finding) {
+    ASSERT_FALSE(finding.why.empty()) << finding.rule << " " << finding.text;
+    EXPECT_EQ(finding.why.back(), '.') << finding.why;
+    EXPECT_FALSE(finding.why[0] >= 'a' && finding.why[0] <= 'z' && finding.why.rfind("pH", 0) != 0) << finding.why;
+    EXPECT_LT(finding.why.size(), 320u) << finding.why;
+  });
+}
+
+TEST(Words, WhyOfALimitNamesBothNumbers) {
+  const std::set<std::string> measured = {"crowding-top", "territory", "tank-length", "tank-width", "tank-height", "tank-volume",
+                                          "swim-lane",    "nitrate",   "load",        "group-size", "adult-size"};
+  each_finding([&](const NamedPlan&, const Finding& finding) {
+    if (!measured.count(finding.rule)) return;
+    int numbers = 0;
+    for (std::size_t i = 0; i < finding.why.size(); ++i)
+      numbers += std::isdigit(static_cast<unsigned char>(finding.why[i])) &&
+                 (i == 0 || (!std::isdigit(static_cast<unsigned char>(finding.why[i - 1])) && finding.why[i - 1] != '.'));
+    if (finding.why.find("one is kept") != std::string::npos) ++numbers;
+    EXPECT_GE(numbers, 2) << finding.rule << ": " << finding.why;
+  });
+}
+
+TEST(Words, AreOurOwnAndPlain) {
+  const char* not_used[] = {"!",          "%%",        "  ",
+                            "nan",        "inf ",      " safe",
+                            "approved",   "optimal",   "stocking level",
+                            "score",      "rating",    " risk",
+                            "compatible", "parameter", "bioload",
+                            "inhabitant", "optimise",  "great",
+                            "sorry",      "please",    "improve water quality"};
+  each_finding([&](const NamedPlan& named, const Finding& finding) {
+    for (const std::string& text : {finding.text, finding.why, finding.remedy}) {
+      const std::string plain = without_names(text, named.plan);
+      for (const char* word : not_used) EXPECT_EQ(plain.find(word), std::string::npos) << "\"" << word << "\" in: " << text;
+    }
+  });
+}
+
+TEST(Words, NoFigureIsFinerThanAKeeperCanMeasure) {
+  each_finding([](const NamedPlan& named, const Finding& finding) {
+    for (const std::string& text : {finding.text, finding.why, finding.remedy}) {
+      const std::string plain = without_names(text, named.plan);
+      for (std::size_t i = 1; i + 2 < plain.size(); ++i)
+        EXPECT_FALSE(plain[i] == '.' && std::isdigit(static_cast<unsigned char>(plain[i - 1])) &&
+                     std::isdigit(static_cast<unsigned char>(plain[i + 1])) &&
+                     std::isdigit(static_cast<unsigned char>(plain[i + 2])))
+            << "two decimals in: " << text;
+    }
+  });
+}
+
+TEST(Words, ARemedyIsAVerbWithItsAmount) {
+  const std::set<std::string> verbs = {"Keep", "Leave", "Re-home", "Take", "Set", "Choose", "Change", "Feed",
+                                       "Mix",  "Put",   "Fill",    "Add",  "Say", "Enter",  "Test"};
+  each_finding([&](const NamedPlan&, const Finding& finding) {
+    if (finding.remedy.empty()) {
+      EXPECT_TRUE(finding.edits.empty()) << finding.rule;
+      return;
+    }
+    const std::string first = finding.remedy.substr(0, finding.remedy.find(' '));
+    EXPECT_TRUE(verbs.count(first)) << finding.remedy;
+    EXPECT_NE(finding.remedy.back(), '.') << finding.remedy;
+  });
+}
+
+TEST(Words, EvidenceNamesItsSourceExactlyWhereItIsPublished) {
+  each_finding([](const NamedPlan&, const Finding& finding) {
+    EXPECT_EQ(finding.evidence == Evidence::published, !finding.source.empty()) << finding.rule;
+  });
+}
+
+TEST(Words, RulesAreThoseOfTheFormat) {
+  const std::set<std::string> ids = {
+      "water-temperature", "water-ph",        "water-gh",   "water-kh",    "group-size",  "territory", "adult-size",
+      "unknown-species",   "tank-length",     "tank-width", "tank-height", "tank-volume", "swim-lane", "crowding-top",
+      "crowding-mid",      "crowding-bottom", "lid",        "load",        "nitrate",     "empty",     "unknown-input"};
+  std::set<std::string> met;
+  each_finding([&](const NamedPlan&, const Finding& finding) {
+    EXPECT_TRUE(ids.count(finding.rule)) << finding.rule;
+    met.insert(finding.rule);
+  });
+  EXPECT_EQ(met, ids) << "every rule has been heard";
+}
+
+TEST(Words, CautionsAreNeverFindingsAndAlwaysThere) {
+  for (const NamedPlan& named : many_plans()) {
+    const Assessment assessment = assess(named.plan, catalog());
+    std::string all;
+    for (const std::string& caution : assessment.cautions) all += caution + "\n";
+    for (const char* part : {"kg", "Unplug", "electrician", "Never release", "vet", "siphon"})
+      EXPECT_NE(all.find(part), std::string::npos) << part << " is missing for " << named.name;
+    EXPECT_EQ(all.find("conditioner") != std::string::npos, named.plan.source.disinfectant != Disinfectant::none) << named.name;
+    for (const char* rule : {"release", "weight", "electricity", "legal"}) EXPECT_FALSE(finding_of(assessment, rule));
+  }
+}
+
+}  // namespace
+}  // namespace shoalwright

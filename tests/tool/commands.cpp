@@ -28,20 +28,39 @@ Result<std::string> read_file(const std::string& path) {
   return text;
 }
 
-Answer assess_file(const Catalog& catalog, const std::string& path) {
+Result<Plan> read_plan_file(const std::string& path) {
   const Result<std::string> text = read_file(path);
-  if (!text) return refuse(text.error());
-  const Result<Plan> plan = read_plan(*text);
-  if (!plan) return refuse(plan.error());
-  return Answer{.out = assessment_json(assess(*plan, catalog))};
+  return text ? read_plan(*text) : Result<Plan>(text.error());
+}
+
+Answer assess_file(const Catalog& catalog, const std::string& path) {
+  const Result<Plan> plan = read_plan_file(path);
+  return plan ? Answer{.out = assessment_json(assess(*plan, catalog))} : refuse(plan.error());
 }
 
 Answer link_file(const Catalog& catalog, const std::string& path) {
-  const Result<std::string> text = read_file(path);
-  if (!text) return refuse(text.error());
-  const Result<Plan> plan = read_plan(*text);
+  const Result<Plan> plan = read_plan_file(path);
+  return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
+}
+
+const Species* species_named(const Plan& plan, const Catalog& catalog, const std::string& name) {
+  for (const Species& own : plan.own_species)
+    if (own.id == name) return &own;
+  return find_species(catalog, std::string_view(name));
+}
+
+/// How many of a kind the plan can hold, and what stops the next one.
+Answer largest_in_file(const Catalog& catalog, const std::string& path, const std::string& name) {
+  const Result<Plan> plan = read_plan_file(path);
   if (!plan) return refuse(plan.error());
-  return Answer{.out = encode_link(*plan, catalog)};
+  const Species* species = species_named(*plan, catalog, name);
+  if (species == nullptr)
+    return refuse(Error{.place = "", .sentence = "The catalogue has no species " + json_string(name) + "."});
+  const Largest largest = largest_count(*plan, catalog, *species);
+  std::string rules;
+  for (const std::string& rule : largest.stopped_by) rules += (rules.empty() ? "" : ",") + json_string(rule);
+  return Answer{.out = "{\"count\":" + (largest.count ? std::to_string(*largest.count) : "null") + ",\"stopped_by\":[" + rules +
+                       "]}"};
 }
 
 Answer open_link(const Catalog& catalog, const std::string& link) {
@@ -67,17 +86,21 @@ Answer check_file(const std::string& path) {
 }  // namespace
 
 Answer run_command(const std::vector<std::string>& arguments) {
-  const bool known = arguments.size() == 2 &&
-                     (arguments[0] == "assess" || arguments[0] == "link" || arguments[0] == "open" || arguments[0] == "check");
+  const std::string command = arguments.empty() ? "" : arguments[0];
+  const bool known = command == "largest" ? arguments.size() == 3
+                                          : arguments.size() == 2 && (command == "assess" || command == "link" ||
+                                                                      command == "open" || command == "check");
   if (!known)
-    return Answer{
-        .code = bad_input,
-        .error = "Use: shoal assess PLAN.json, shoal link PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
-  if (arguments[0] == "check") return check_file(arguments[1]);
+    return Answer{.code = bad_input,
+                  .error =
+                      "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal link PLAN.json, shoal open LINK or "
+                      "shoal check TABLE.csv; - reads stdin."};
+  if (command == "check") return check_file(arguments[1]);
   const Result<Catalog> catalog = read_catalog(builtin_catalog_json());
   if (!catalog) return Answer{.code = our_fault, .error = "The built-in catalogue cannot be read. " + catalog.error().sentence};
-  if (arguments[0] == "assess") return assess_file(*catalog, arguments[1]);
-  if (arguments[0] == "link") return link_file(*catalog, arguments[1]);
+  if (command == "assess") return assess_file(*catalog, arguments[1]);
+  if (command == "largest") return largest_in_file(*catalog, arguments[1], arguments[2]);
+  if (command == "link") return link_file(*catalog, arguments[1]);
   return open_link(*catalog, arguments[1]);
 }
 

@@ -45,7 +45,8 @@ void each_finding(const std::function<void(const NamedPlan&, const Finding&)>& l
         Plan plan = named.plan;
         plan.strictness = static_cast<Strictness>(view);
         for (Finding& finding : assess(plan, catalog()).findings)
-          if (heard.insert(finding.rule + finding.text + finding.why + finding.remedy).second) found.push_back({&named, std::move(finding)});
+          if (heard.insert(finding.rule + finding.text + finding.why + finding.remedy).second)
+            found.push_back({&named, std::move(finding)});
       }
     return found;
   }();

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <set>
+
+#include "support/random_stock.h"
+
+namespace shoalwright {
+namespace {
+
+const Catalog& catalog() { return the_catalog(); }
+
+const Tightest* entry_of(const Assessment& assessment, std::string_view margin) {
+  for (const Tightest& entry : assessment.tightest)
+    if (entry.margin == margin) return &entry;
+  return nullptr;
+}
+
+double fullest(const Room& room) {
+  double most = 0;
+  for (const Layer& layer : room.layers) most = std::max(most, layer.crowding.value_or(0));
+  return most;
+}
+
+/// Worst value over scale: width of the tolerated window for water, what is needed or allowed for the rest.
+double share_of(const Tightest& entry, const Plan& plan, const Assessment& a) {
+  const auto over_width = [&](const Window& window) { return entry.value / (window.tolerated->high - window.tolerated->low); };
+  if (entry.margin == "temperature_c") return over_width(a.water.temperature_c);
+  if (entry.margin == "ph") return over_width(a.water.ph);
+  if (entry.margin == "gh_dgh") return over_width(a.water.gh_dgh);
+  if (entry.margin == "kh_dkh") return over_width(a.water.kh_dkh);
+  if (entry.margin == "nitrate_mg_l") return entry.value / nitrate_limit_mg_l(plan);
+  if (entry.margin == "floor_cm2") return entry.value / a.room.floor_cm2;
+  if (entry.margin == "crowding_l_cm") return 1 - fullest(a.room);
+  for (const GroupRoom& group : a.room.groups)
+    if (entry.set_by.front() == group.species) return entry.value / group.lane_needed_cm;
+  return NAN;
+}
+
+TEST(Tightest, ListsEachMarginOnceTheWorstForItsScaleFirst) {
+  for (const NamedPlan& named : many_plans()) {
+    const Assessment a = assess(named.plan, catalog());
+    std::set<std::string> names;
+    double last = -INFINITY;
+    for (const Tightest& entry : a.tightest) {
+      EXPECT_TRUE(names.insert(entry.margin).second) << named.name << " " << entry.margin;
+      EXPECT_FALSE(entry.set_by.empty()) << named.name << " " << entry.margin;
+      const bool gap = (entry.margin == "temperature_c" && !a.water.temperature_c.tolerated) ||
+                       (entry.margin == "ph" && !a.water.ph.tolerated) ||
+                       (entry.margin == "gh_dgh" && !a.water.gh_dgh.tolerated) ||
+                       (entry.margin == "kh_dkh" && !a.water.kh_dkh.tolerated);
+      if (gap) {
+        EXPECT_LT(entry.value, 0) << "windows that do not meet: " << named.name;
+        EXPECT_EQ(entry.set_by.size(), 2u);
+        continue;
+      }
+      const double share = share_of(entry, named.plan, a);
+      if (!std::isfinite(share)) continue;  // a window of no width
+      EXPECT_GE(share, last - 1e-9) << named.name << " " << entry.margin;
+      last = std::max(last, share);
+    }
+  }
+}
+
+TEST(Tightest, WaterIsTheMarginOfItsWindow) {
+  for (const NamedPlan& named : many_plans()) {
+    const Assessment a = assess(named.plan, catalog());
+    if (const Tightest* entry = entry_of(a, "gh_dgh"); entry && a.water.gh_dgh.tolerated) {
+      EXPECT_EQ(entry->value, *a.water.gh_dgh.margin);
+      EXPECT_EQ(entry->set_by.size(), 1u);
+    }
+  }
+}
+
+TEST(Tightest, NeverSaysOverWhereEveryLevelHasRoom) {
+  int with_room = 0, without = 0;
+  for (const NamedPlan& named : many_plans()) {
+    const Assessment a = assess(named.plan, catalog());
+    const Tightest* entry = entry_of(a, "crowding_l_cm");
+    if (!entry) continue;
+    const bool room = fullest(a.room) <= 1;
+    ++(room ? with_room : without);
+    EXPECT_EQ(entry->value >= 0, room) << named.name << ": " << entry->value << " at " << fullest(a.room);
+    EXPECT_EQ(*entry->animals >= 0, room) << named.name;
+  }
+  EXPECT_GT(with_room, 40);
+  EXPECT_GT(without, 40);
+}
+
+TEST(Tightest, CrowdingIsWhatTheFullestLevelHasSpareOverItsDepth) {
+  // 20 L open in each third of 25 cm of water; 4 fish of 2.46 L in the middle leave 10.16 L over 8.33 cm.
+  Species species = sample_species("own--fish", Style::calm_mid, 4.5);
+  species.life.depth = {0, 1, 0};
+  species.life.group.least = 1;
+  const Assessment a = assess(a_plan().tank(60, 40, 27.5).fish(species, 4), Catalog{});
+  const Tightest* entry = entry_of(a, "crowding_l_cm");
+  ASSERT_TRUE(entry);
+  EXPECT_NEAR(entry->value, (20 - 4 * 2.460375) / (25.0 / 3), 1e-9);
+  EXPECT_EQ(entry->animals, 4);  // the fifth to eighth fit
+  EXPECT_EQ(entry->unit, "L/cm");
+}
+
+TEST(Tightest, AnimalsAreHowManyMoreOfTheLimitingKindFit) {
+  for (const NamedPlan& named : many_plans()) {
+    const Assessment before = assess(named.plan, catalog());
+    const Tightest* entry = entry_of(before, "nitrate_mg_l");
+    if (!entry || !entry->animals || *entry->animals < 0 || *entry->animals > 5000 || named.plan.stock.size() != 1) continue;
+    for (const int more : {0, 1}) {
+      Plan plan = named.plan;
+      plan.stock[0].count += *entry->animals + more;
+      const Assessment after = assess(plan, catalog());
+      EXPECT_EQ(entry_of(after, "nitrate_mg_l")->value < -1e-9, more == 1)
+          << named.name << " with " << *entry->animals + more << " more";
+    }
+  }
+}
+
+TEST(Tightest, LaneAndFloorAreCountedInTheOnesWhoSetThem) {
+  Species shoal = sample_species("own--catfish", Style::bottom_shoal, 5);
+  shoal.life.group.least = 1;
+  const Assessment a = assess(a_plan().tank(60, 30, 40).fish(shoal, 4), Catalog{});
+  const Tightest *floor = entry_of(a, "floor_cm2"), *lane = entry_of(a, "lane_cm");
+  ASSERT_TRUE(floor && lane);
+  EXPECT_NEAR(floor->value, a.room.floor_cm2 * (1 - *a.room.floor_crowding), 1e-9);
+  EXPECT_EQ(floor->set_by, std::vector<std::string>{"own--catfish"});
+  EXPECT_NEAR(lane->value, 60 - 8 * 5, 1e-9);
+  EXPECT_FALSE(lane->animals) << "a lane is as long for one as for many";
+}
+
+TEST(Tightest, IsNothingWithoutAnimals) { EXPECT_TRUE(assess(a_plan(), catalog()).tightest.empty()); }
+
+}  // namespace
+}  // namespace shoalwright

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+// How long an assessment of the bench plan takes: each figure beside its budget.
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <vector>
+
+#include "assess/assess.h"
+#include "support/plan_files.h"
+
+namespace shoalwright {
+namespace {
+
+/// Median of many runs, ms.
+template <class Work>
+double median_ms(int runs, Work work) {
+  std::vector<double> ms;
+  for (int i = 0; i < runs; ++i) {
+    const auto start = std::chrono::steady_clock::now();
+    work(i);
+    ms.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+  }
+  std::nth_element(ms.begin(), ms.begin() + runs / 2, ms.end());
+  return ms[static_cast<std::size_t>(runs / 2)];
+}
+
+bool print(const char* what, double figure_ms, double budget_ms) {
+  const bool ok = figure_ms <= budget_ms;
+  std::printf("%s: %.3f ms, %g ms, %s\n", what, figure_ms, budget_ms, ok ? "ok" : "over");
+  return ok;
+}
+
+int run() {
+  Plan plan;
+  for (const NamedPlan& named : all_plans())
+    if (named.name.rfind("bench-8-14", 0) == 0) plan = named.plan;
+  if (plan.stock.size() != 8 || plan.pieces.size() != 14) {
+    std::printf("tests/plans/bench-8-14.json is not as it should be\n");
+    return 1;
+  }
+  const Catalog& catalog = the_catalog();
+  std::size_t findings = 0;  // so that nothing is optimised away
+  bool ok = true;
+  ok &= print("assess the bench plan from nothing",
+              median_ms(301, [&](int) { findings += assess(plan, catalog).findings.size(); }), 6);
+  ok &= print("assess after a change of count",
+              median_ms(301,
+                        [&](int i) {
+                          plan.stock[0].count = 6 + i % 12;
+                          findings += assess(plan, catalog).findings.size();
+                        }),
+              2);
+  ok &= print("assess after moving a piece",
+              median_ms(301,
+                        [&](int i) {
+                          plan.pieces[0].x_cm = 20 + i % 40;
+                          findings += assess(plan, catalog).findings.size();
+                        }),
+              3);
+  for (const NamedPlan& named : all_plans())
+    if (named.name.rfind("overstocked", 0) == 0)
+      ok &= print("assess the plan with the most findings",
+                  median_ms(101, [&](int) { findings += assess(named.plan, catalog).findings.size(); }), 6);
+  return ok && findings > 0 ? 0 : 1;
+}
+
+}  // namespace
+}  // namespace shoalwright
+
+int main() { return shoalwright::run(); }

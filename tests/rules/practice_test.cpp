@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+// What an experienced keeper would say of well-known tanks: common practice, no source.
+#include <gtest/gtest.h>
+
+#include "support/random_stock.h"
+
+namespace shoalwright {
+namespace {
+
+const Catalog& catalog() { return the_catalog(); }
+
+Plan demo() {
+  for (const NamedPlan& named : all_plans())
+    if (named.name == "riverbank" || named.name == "riverbank.json") return named.plan;
+  return {};
+}
+
+TEST(Demo, HoldsNoFixAndNoStrain) {
+  const Assessment riverbank = assess(demo(), catalog());
+  ASSERT_EQ(riverbank.room.groups.size(), 4u);
+  EXPECT_TRUE(is_clean(riverbank)) << said(riverbank);
+  for (const Tightest& entry : riverbank.tightest) EXPECT_GE(entry.value, 0) << entry.margin;
+}
+
+TEST(Demo, HoldsNoneOnItsHardTapEither) {
+  Plan plan = demo();
+  plan.water.reset();  // GH 13, KH 8, pH 7.6
+  const Assessment tap = assess(plan, catalog());
+  EXPECT_TRUE(is_clean(tap)) << said(tap);
+}
+
+struct Sound {
+  const char* what;
+  Plan plan;
+};
+
+std::vector<Sound> sound_tanks() {
+  return {
+      {"one fighter in 60 cm", a_plan().tank(59, 29, 29.5).kind("betta-splendens", 1)},
+      {"platys and guppies at GH 18",
+       a_plan().tank(98.4, 38.4, 44.2).tap(7.8, 18, 10).no_aim().kind("xiphophorus-maculatus", 6).kind("poecilia-reticulata", 6)},
+      {"yellow mbuna at GH 16", a_plan().tank(118, 48, 49).tap(8, 16, 10).no_aim().kind("labidochromis-caeruleus", 8)},
+      {"white clouds at 20 degrees", a_plan().tank(78.8, 33.8, 39.4).aim(20).kind("tanichthys-albonubes", 10)},
+      {"six kuhlis in 60 cm", a_plan().tank(59, 29, 29.5).tap(6.8, 6, 3).kind("pangio-semicincta", 6)},
+      {"ten neons in 60 cm, slightly cool", a_plan().tank(59, 29, 34.4).tap(7, 8, 4).aim(23).kind("paracheirodon-innesi", 10)},
+      {"cherry shrimps in a cube", a_plan().tank(29.2, 29.2, 29.6).tap(7.2, 9, 5).aim(22).kind("neocaridina-davidi", 12)},
+      {"a pair of rams with cardinals in 100 cm", a_plan()
+                                                      .tank(98.4, 38.4, 44.2)
+                                                      .tap(6.5, 5, 3)
+                                                      .aim(27)
+                                                      .kind("mikrogeophagus-ramirezi", 2)
+                                                      .kind("paracheirodon-axelrodi", 12)},
+      {"corydoras and harlequins in 80 cm",
+       a_plan().tank(78.8, 33.8, 39.4).kind("hoplisoma-sterbai", 6).kind("trigonostigma-heteromorpha", 10)},
+      {"two fancy goldfish in 150 cm, unheated",
+       a_plan().tank(147.6, 57.6, 58.8).aim(20).change(0.5, 7).kind("carassius-auratus--fancy", 2)},
+  };
+}
+
+TEST(SoundTanks, AreClean) {
+  for (const Sound& tank : sound_tanks()) {
+    const Assessment assessment = assess(tank.plan, catalog());
+    EXPECT_TRUE(is_clean(assessment)) << tank.what << ": " << said(assessment);
+  }
+}
+
+TEST(SoundTanks, AreNotNaggedWithManyFindings) {
+  for (const Sound& tank : sound_tanks()) EXPECT_LE(assess(tank.plan, catalog()).findings.size(), 3u) << tank.what;
+}
+
+TEST(HardWater, IsNotScoldedForWhoLivesInIt) {
+  for (const char* kind : {"xiphophorus-maculatus", "poecilia-reticulata", "poecilia-sphenops", "labidochromis-caeruleus"})
+    for (const double gh : {12.0, 16.0, 18.0}) {
+      const Assessment hard = assess(a_plan().tank(118, 48, 49).tap(7.8, gh, 9).no_aim().kind(kind, 6), catalog());
+      EXPECT_FALSE(finding_of(hard, "water-gh") || finding_of(hard, "water-kh")) << kind << " at GH " << gh << ": " << said(hard);
+    }
+}
+
+TEST(Loners, AreNeverToldTheyAreLonely) {
+  for (const Strictness view : {Strictness::lenient, Strictness::usual, Strictness::strict})
+    for (const Species& species : catalog().species) {
+      if (species.life.group.kind != GroupKind::solitary) continue;
+      EXPECT_FALSE(finding_of(assess(a_plan().tank(198, 78, 60).strictness(view).kind(species.id, 1), catalog()), "group-size"))
+          << species.id;
+    }
+}
+
+TEST(CubeAndLongTank, OfLikeLitresAreToldApart) {
+  const Assessment cube = assess(a_plan().tank(48, 48, 48).kind("danio-rerio", 8), catalog());
+  const Assessment long_tank = assess(a_plan().tank(100, 33, 33.5).kind("danio-rerio", 8), catalog());
+  ASSERT_NEAR(cube.volume.gross_l, long_tank.volume.gross_l, 1);
+  EXPECT_FALSE(is_clean(cube)) << said(cube);
+  EXPECT_TRUE(is_clean(long_tank)) << said(long_tank);
+}
+
+TEST(PhOfATenth, IsNeverRed) {
+  for (const Species& species : catalog().species) {
+    const double high = species.water.ph.tolerated->high;
+    const Assessment over = assess(a_plan().tank(198, 78, 60).tap(high + 0.1, 10, 6).kind(species.id, 8), catalog());
+    EXPECT_EQ(severity_of(over, "water-ph"), Severity::note) << species.id;
+  }
+}
+
+TEST(NeonAndMolly, ShareNoWater) {
+  const Assessment pair =
+      assess(a_plan().tank(118, 48, 49).no_aim().kind("boraras-brigittae", 10).kind("poecilia-sphenops", 5), catalog());
+  const Finding* finding = finding_of(pair, "water-gh");
+  ASSERT_TRUE(finding);
+  EXPECT_EQ(finding->species, (std::vector<std::string>{"boraras-brigittae", "poecilia-sphenops"}));
+  EXPECT_FALSE(pair.water.gh_dgh.tolerated);
+}
+
+TEST(SizeTraps, AreCaughtInTheTanksTheyAreSoldFor) {
+  for (const char* kind :
+       {"pterygoplichthys-pardalis", "chromobotia-macracanthus", "carassius-auratus", "gyrinocheilus-aymonieri"}) {
+    const Assessment shop = assess(a_plan().tank(59, 29, 29.5).kind(kind, 1), catalog());
+    EXPECT_EQ(severity_of(shop, "adult-size"), Severity::harm) << kind << ": " << said(shop);
+    EXPECT_EQ(severity_of(shop, "tank-volume"), Severity::harm) << kind;
+  }
+}
+
+TEST(HatchetsUnderAnOpenTop, AreAFix) {
+  const Assessment open = assess(a_plan().tap(6.5, 5, 2).lid(false).kind("carnegiella-strigata", 8), catalog());
+  EXPECT_EQ(severity_of(open, "lid"), Severity::harm);
+}
+
+TEST(MisplacedGuests, AreFoundByTheirWater) {
+  EXPECT_EQ(severity_of(assess(a_plan().aim(29).kind("tanichthys-albonubes", 8), catalog()), "water-temperature"),
+            Severity::harm);
+  EXPECT_EQ(severity_of(assess(a_plan().tap(6.5, 3, 1).kind("pomacea-diffusa", 2), catalog()), "water-gh"), Severity::harm);
+  const Assessment both = assess(a_plan().no_aim().kind("mikrogeophagus-ramirezi", 2).kind("tanichthys-albonubes", 8), catalog());
+  ASSERT_TRUE(finding_of(both, "water-temperature"));
+  EXPECT_EQ(finding_of(both, "water-temperature")->text, "No shared temperature");
+}
+
+}  // namespace
+}  // namespace shoalwright

@@ -55,6 +55,14 @@ double depth_share(const Species& species, int i) {
   return 0.5;
 }
 
+/// Kinds of the floor rest on it in the drawing, some nearer to the front pane than others.
+bool lives_on_floor(const Species& species) { return species.life.depth[2] >= 0.6; }
+
+double resting_depth_cm(const Plan& plan, const Species& species, int i) {
+  const double ground_cm = plan.substrate.front_cm + (mean_substrate_cm(plan) - plan.substrate.front_cm) * spread(i, 5);
+  return plan.tank.fill_cm - ground_cm - height_of(species) * 0.42;
+}
+
 void keep_inside(const Water& water, const Species& species, DrawnAnimal& animal) {
   const double half = animal.length_cm / 2, tall = height_of(species) / 2;
   animal.x_cm = std::clamp(animal.x_cm, std::min(half + 1, water.length_cm / 2), std::max(water.length_cm - half - 1, water.length_cm / 2));
@@ -95,9 +103,12 @@ Shoal place(const Plan& plan, const Species& species, int count, double home_cm,
                        .length_cm = species.size.adult_tl_cm,
                        .facing = dice.next() < 0.78f ? -1 : 1,
                        .tilt = dice.between(-0.12f, 0.12f)};
-    if (species.life.depth[2] > 0.6) animal.tilt *= 0.4f;
     keep_inside(water, species, animal);
     move_clear(water, species, others, shoal.animals, animal);
+    if (lives_on_floor(species) && spread(i, 3) > 1 - species.life.depth[2]) {
+      animal.tilt *= 0.3f;
+      animal.depth_cm = resting_depth_cm(plan, species, i);
+    }
     shoal.animals.push_back(animal);
   }
   return shoal;

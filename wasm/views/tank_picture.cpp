@@ -2,7 +2,6 @@
 #include "views/tank_picture.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "stocking/profile.h"
 #include "tank/volume.h"
@@ -10,9 +9,6 @@
 namespace shoalwright {
 
 namespace {
-
-constexpr float ceiling_where_room = 0.985f;
-constexpr int field_columns = 45;
 
 std::vector<float> sum_of(const DepthProfile& profile) {
   std::vector<float> sum(profile.open_l_cm.size(), 0);
@@ -71,26 +67,16 @@ ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock
 }
 
 CrowdingField crowding_field(const ProfilePicture& profile, const Assessment& assessment, const Plan& plan) {
-  CrowdingField field;
-  if (profile.depth_cm.size() < 2) return field;
-  field.columns = field_columns;
-  field.rows = int(profile.depth_cm.size());
-  field.x1_cm = float(inside_length_cm(plan.tank));
-  field.depth0_cm = profile.depth_cm.front();
-  field.depth1_cm = profile.depth_cm.back();
-  for (int row = 0; row < field.rows; ++row) {
-    float wanted = 0;
-    for (const ProfileShare& share : profile.shares) wanted += share.wanted_l_cm[row];
-    const float open = profile.open_l_cm[row];
-    float value = open > 0 ? wanted / open : NAN;
-    bool layer_is_over = false;
+  // The layers know depth only, so each group is spread evenly along the tank.
+  const float length_cm = float(inside_length_cm(plan.tank));
+  std::vector<FieldShare> shares;
+  for (const ProfileShare& share : profile.shares) shares.push_back({length_cm / 2, length_cm * 1000, share.wanted_l_cm});
+  std::vector<bool> over(profile.depth_cm.size(), false);
+  for (std::size_t row = 0; row < over.size(); ++row)
     for (const Layer& layer : assessment.room.layers)
-      if (profile.depth_cm[row] >= layer.from_cm && profile.depth_cm[row] <= layer.to_cm)
-        layer_is_over = layer.crowding.value_or(0) > 1;
-    if (!layer_is_over) value = std::min(value, ceiling_where_room);
-    field.nodes.insert(field.nodes.end(), field.columns, value);
-  }
-  return field;
+      if (double(profile.depth_cm[row]) >= layer.from_cm && double(profile.depth_cm[row]) <= layer.to_cm)
+        over[row] = layer.crowding.value_or(0) > 1;
+  return spread_field(profile.depth_cm, profile.open_l_cm, shares, {}, over, length_cm);
 }
 
 }  // namespace shoalwright

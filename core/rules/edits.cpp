@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "catalog/plural.h"
 #include "notebook/say.h"
 #include "plan/check.h"
 #include "rules/tell.h"
@@ -12,6 +13,8 @@
 namespace shoalwright {
 
 namespace {
+
+std::string called(const Kept& kept, int count) { return kept.species ? name_for(*kept.species, count) : kept.id; }
 
 std::string stock_pointer(int line, const char* key = nullptr) {
   std::string pointer = "/stock/" + std::to_string(line);
@@ -125,11 +128,10 @@ std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) 
 bool can_set_count(const Plan& plan, const Kept& kept, int count) { return !set_count(plan, kept, count).empty(); }
 
 std::string say_count(const Kept& kept, int count) {
-  const std::string& name = name_of(kept);
   const int home = std::max(kept.have - count, 0);
   if (count == 0) return say_leave_out({&kept});
-  if (home > 0) return "Re-home " + std::to_string(home) + " " + name + ", keep " + std::to_string(count);
-  return "Keep " + std::to_string(count) + " " + name;
+  if (home > 0) return "Re-home " + std::to_string(home) + " " + called(kept, home) + ", keep " + std::to_string(count);
+  return "Keep " + std::to_string(count) + " " + called(kept, count);
 }
 
 std::vector<PatchStep> leave_out(const Plan& plan, const std::vector<const Kept*>& groups) {
@@ -146,11 +148,10 @@ std::vector<PatchStep> leave_out(const Plan& plan, const std::vector<const Kept*
 std::string say_leave_out(const std::vector<const Kept*>& groups) {
   std::vector<std::string> homes, wishes;
   for (const Kept* kept : groups) {
-    const std::string& name = name_of(*kept);
     if (kept->have > 0)
-      homes.push_back((kept->have == 1 ? "" : std::to_string(kept->have) + " ") + name);
+      homes.push_back((kept->have == 1 ? "" : std::to_string(kept->have) + " ") + called(*kept, kept->have));
     else
-      wishes.push_back(name);
+      wishes.push_back(called(*kept, kept->count));
   }
   if (homes.empty()) return "Leave out " + joined(wishes);
   return "Re-home the " + joined(homes) + (wishes.empty() ? "" : ", leave out " + joined(wishes));

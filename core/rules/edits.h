@@ -19,7 +19,7 @@ std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count);
 /// Whether set_count() can change the group to that count.
 bool can_set_count(const Plan& plan, const Kept& kept, int count);
 
-/// "Keep 8 harlequin rasbora", "Leave out harlequin rasbora", "Re-home 2 harlequin rasbora, keep 4": taking out an animal that
+/// "Keep 8 harlequin rasboras", "Leave out harlequin rasboras", "Re-home 2 harlequin rasboras, keep 4": taking out an animal that
 /// swims already is always called re-home.
 std::string say_count(const Kept& kept, int count);
 
@@ -29,7 +29,7 @@ void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& fin
 /// Several groups taken out at once. Empty where one of them is pinned.
 std::vector<PatchStep> leave_out(const Plan& plan, const std::vector<const Kept*>& groups);
 
-/// "Leave out ram and zebra danio", "Re-home the 4 ram, leave out zebra danio".
+/// "Leave out rams and zebra danios", "Re-home the 4 rams, leave out zebra danios".
 std::string say_leave_out(const std::vector<const Kept*>& groups);
 
 /// One value of the canonical plan replaced.

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "edit/history.h"
-#include "edit/plural.h"
+#include "catalog/plural.h"
 #include "plan/check.h"
 #include "share/plan_json.h"
 #include "support/plan_files.h"

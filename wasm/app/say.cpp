@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "assess/margin.h"
-#include "edit/plural.h"
+#include "catalog/plural.h"
 #include "units/convert.h"
 #include "units/text.h"
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "edit/plural.h"
+#include "catalog/plural.h"
 
 #include <array>
 #include <string_view>

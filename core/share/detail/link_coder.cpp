@@ -254,8 +254,11 @@ void LinkCoder::word(WordModel& model, std::span<const std::string_view> list, s
 }
 
 void LinkCoder::species(SpeciesModel& model, std::string& value) {
-  const Species* known = reading() ? nullptr : find_species(*catalog_, std::string_view(value));
-  const bool by_code = known != nullptr && known->id == value && known->code > 0;
+  const Species* known = nullptr;
+  if (!reading())
+    for (const Species& species : catalog_->species)
+      if (species.id == value) known = &species;
+  const bool by_code = known != nullptr && known->code > 0;
   if (bit(model.other, !by_code)) return text(model.text, value);
   const std::uint64_t code = magnitude(model.code, by_code ? static_cast<std::uint64_t>(known->code) : 0);
   if (!reading()) return;

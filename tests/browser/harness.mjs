@@ -100,7 +100,12 @@ export class Planner {
   async idle(rest = 120, timeout = 10000) {
     const end = Date.now() + timeout;
     for (let before = -1; ;) {
-      const now = await this.frames();
+      // Two turns of the screen first: on a busy machine a frame that is owed may be late.
+      const now = await this.page.evaluate(() => new Promise(resolve => {
+        const frames = () => resolve((window.Module.page && window.Module.page.frames) || 0);
+        requestAnimationFrame(() => requestAnimationFrame(frames));
+        setTimeout(frames, 1000);  // a page in the background gets no turns
+      }));
       if (now === before) return;
       if (Date.now() > end) throw new Error('The planner goes on drawing.');
       before = now;

@@ -64,11 +64,11 @@ void draw_wide(App& app, const Look& look, Box box, Actions& out) {
 
 /// Narrow windows: the tank on top, everything else one below the other in a column that scrolls.
 void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
-  const Box tank = box.cut_top(std::min(box.h * 0.42f, 360.0f));
+  const Box tank = box.cut_top(std::min(box.h * 0.42f, std::max(240.0f, box.w * 0.62f + 44)));
   draw_tank_front(app.ui, look, tank, app.views.tank, out);
   Column column = begin_column(app.ui, "narrow", box, app.ui.palette->ground);
   Stack stack{{column.content.x, column.content.y, column.content.w, 0}};
-  draw_gives_first(app.ui, look, stack.take(first_height * (box.w < 600 ? 2 : 1)), app.views.gives_first, out);
+  draw_gives_first(app.ui, look, stack.take(box.w < 600 ? 168.0f : first_height), app.views.gives_first, out);
   draw_stock(app.ui, look, stack.take(330), app.views.stock, out);
   draw_shelf(app.ui, look, stack.take(520), app.views.shelf, out);
   draw_assessment(app.ui, look, stack.take(820), app.views.assessment, out);

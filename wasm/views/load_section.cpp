@@ -95,6 +95,7 @@ void draw_change(Pane& pane) {
   const double net_l = pane.shown.assessment.volume.net_l;
   double shown = measures.volume_out(upkeep->change_fraction * net_l);
   double days = upkeep->every_days;
+  const bool narrow = pane.w < 320;
   const bool whole = std::abs(days - std::round(days)) < 1e-9;
   const float y = pane.y + 4;
   float x = pane.x;
@@ -105,7 +106,7 @@ void draw_change(Pane& pane) {
                           .most = std::floor(measures.volume_out(net_l)),
                           .step = measures.us ? 1.0 : 5.0,
                           .height = 26,
-                          .value_width = 52,
+                          .value_width = narrow ? 44.0f : 52.0f,
                           .enabled = !pane.look.held};
   const bool more = number_stepper(ui, "load.change", {x, y - 4}, shown, "Water changed each time", volume);
   x += number_width(volume) + 8;
@@ -116,7 +117,7 @@ void draw_change(Pane& pane) {
                           .most = 90,
                           .step = 1,
                           .height = 26,
-                          .value_width = 56,
+                          .value_width = narrow ? 46.0f : 56.0f,
                           .enabled = !pane.look.held};
   const bool later = number_stepper(ui, "load.days", {x, y - 4}, days, "Days between water changes", rhythm);
   if (more || later) change_upkeep(pane, more ? measures.volume_in(shown) : upkeep->change_fraction * net_l, days);

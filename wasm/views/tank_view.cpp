@@ -208,7 +208,8 @@ void follow_hand(const Look& look, const Stage& stage, Actions& out) {
   const bool over = stage.glass.has(pointer.x, pointer.y);
   if (over) {
     const Vec place = front_place(stage.view, stage.scene, pointer);
-    out.push_back(HoldOver{double(place.x), stage.scene.fill_cm - place.y});
+    const double x_cm = double(place.x), depth_cm = stage.scene.fill_cm - double(place.y);
+    if (!look.held->over_tank || x_cm != look.held->x_cm || depth_cm != look.held->depth_cm) out.push_back(HoldOver{x_cm, depth_cm});
   } else if (look.held->over_tank) {
     out.push_back(HoldOver{});
   }

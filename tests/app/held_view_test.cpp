@@ -7,6 +7,7 @@
 
 #include "app/easel.h"
 #include "app/side_desk.h"
+#include "assess/margin.h"
 #include "edit/command.h"
 #include "views/held_words.h"
 
@@ -58,14 +59,19 @@ class HeldWords : public testing::Test {
   SideDesk desk{plan_from("riverbank")};
 };
 
-TEST_F(HeldWords, SayWhatRoomIsLeftInAnimalsAsTheAssessmentHasIt) {
+TEST_F(HeldWords, SayWhatRoomIsLeftInAnimalsAsMarginsAndShelfHaveIt) {
   Hand hand(desk.catalog, plan_from("riverbank"), "rohanella-titteya", 8);
   const auto& groups = hand.then.room.groups;
   const auto barbs =
       std::find_if(groups.begin(), groups.end(), [](const GroupRoom& g) { return g.species == "rohanella-titteya"; });
   ASSERT_NE(barbs, groups.end());
   ASSERT_GT(*barbs->largest_count, 8);
-  EXPECT_TRUE(says(consequences(hand.look()), "room for " + std::to_string(*barbs->largest_count - 8) + " more"));
+  const auto margin = margin_facts(hand.shown, hand.catalog, hand.then, "crowding_l_cm", "rohanella-titteya");
+  ASSERT_TRUE(margin && margin->animals);
+  ASSERT_GT(*margin->animals, 0);
+  const auto all = consequences(hand.look());
+  EXPECT_TRUE(says(all, "cm down: " + std::to_string(*margin->animals) + " more")) << all.front().words;
+  EXPECT_TRUE(says(all, "strain past " + std::to_string(*barbs->largest_count))) << all.front().words;
 }
 
 TEST_F(HeldWords, SayHowManyAreTooManyAndPutThatFirst) {

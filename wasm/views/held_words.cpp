@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/retold.h"
+#include "assess/margin.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -61,16 +62,28 @@ class Collected {
   }
 
   void room() {
-    if (!group_ || !group_->largest_count || *group_->largest_count == 0) return;
-    const int total = held_total(look_), spare = *group_->largest_count - total;
-    const std::string place = place_of(group_->stopped_by) + ": ";
+    if (!group_ || group_->largest_count == 0) return;  // then no number of them fits: a finding says why
+    const int total = held_total(look_);
+    const std::optional<Margin> margin = tightest_room();
+    const std::string place = margin ? margin->place : place_of(group_->stopped_by) + ": ";
+    const std::optional<int> before_strain = group_->largest_count;
+    const int spare = margin ? margin->animals : before_strain ? *before_strain - total : 0;
+    if (!margin && !before_strain) return;
+    const bool strains = before_strain && *before_strain < total;
+    // Room ends before the strain begins: both are said, so that the card agrees with the margins and with the shelf.
+    const std::string until =
+        before_strain && !strains && *before_strain - total > spare ? "; strain past " + std::to_string(*before_strain) : "";
     if (spare < 0) {
-      const Severity grade = worst_of(look_.shown_assessment, group_->stopped_by).value_or(Severity::strain);
-      told_.push_back(group_->stopped_by);
-      add(rank_of(grade), {grade, Fit::over, place + std::to_string(-spare) + " of the " + std::to_string(total) + " too many"});
+      const std::optional<Severity> grade = strains ? worst_of(look_.shown_assessment, group_->stopped_by) : worst_crowding();
+      if (strains) told_.push_back(group_->stopped_by);
+      const std::string over = std::to_string(std::min(-spare, total)) + " of the " + std::to_string(total);
+      add(grade ? rank_of(*grade) : room_rank,
+          {grade ? *grade : Severity::note, Fit::over, place + over + (until.empty() ? " too many" : " over" + until)});
     } else {
-      add(room_rank, {std::nullopt, spare > 0 ? Fit::spare : Fit::just,
-                      place + (spare > 0 ? "room for " + std::to_string(spare) + " more" : "no more after these")});
+      const std::string more = spare == 0      ? "no more"
+                               : until.empty() ? "room for " + std::to_string(spare) + " more"
+                                               : std::to_string(spare) + " more";
+      add(room_rank, {std::nullopt, spare > 0 ? Fit::spare : Fit::just, place + more + until});
     }
   }
 
@@ -136,6 +149,31 @@ class Collected {
   }
 
  private:
+  struct Margin {
+    std::string place;
+    int animals = 0;
+  };
+  /// Of room by depth and floor the one that has place for fewest more of the kind in hand, where it has a part in it.
+  std::optional<Margin> tightest_room() const {
+    std::optional<Margin> tightest;
+    for (const char* name : {"crowding_l_cm", "floor_cm2"}) {
+      const std::optional<MarginFacts> facts =
+          margin_facts(look_.shown, look_.catalog, look_.shown_assessment, name, look_.held->species->id);
+      if (!facts || facts->kind != look_.held->species->id || !facts->animals) continue;
+      if (tightest && tightest->animals <= *facts->animals) continue;
+      const std::string place =
+          facts->depth_cm ? look_.measures.length(std::round(*facts->depth_cm)) + " down: " : std::string("Floor: ");
+      tightest = Margin{place, *facts->animals};
+    }
+    return tightest;
+  }
+  std::optional<Severity> worst_crowding() const {
+    std::optional<Severity> worst;
+    for (const char* rule : {"crowding-top", "crowding-mid", "crowding-bottom"})
+      if (const auto one = worst_of(look_.shown_assessment, rule); one && (!worst || *one < *worst)) worst = one;
+    return worst;
+  }
+
   void add(int rank, Consequence said) { all_.push_back({rank, std::move(said)}); }
 
   const Look& look_;

@@ -145,7 +145,7 @@ float draw_pieces(Ui& ui, const Look& look, const Box& box) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   draw_rule(pen, box.x, box.y, box.right(), p.line);
-  const int columns = std::max(1, static_cast<int>((box.w + 12) / 110));
+  const int columns = std::max(1, static_cast<int>((box.w + 12) / 104));
   const float width = (box.w + 12) / static_cast<float>(columns);
   float y = box.y + 9;
   for (std::size_t i = 0; i < pieces.size(); ++i) {

@@ -3,8 +3,10 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
+#include "platform/headless.h"
 #include "support/screen.h"
 
 namespace shoalwright {
@@ -69,6 +71,20 @@ void expect_sound_spots(const Screen& screen, float width, float height) {
   }
 }
 
+/// Turns the wheel over the column that holds it until it is seen. False when there is no such spot.
+bool bring_into_sight(Screen& screen, const std::string& id) {
+  for (int i = 0; i < 120; ++i) {
+    const Spots::Spot* spot = screen.spot(id);
+    if (!spot) return false;
+    const float height = ImGui::GetIO().DisplaySize.y;
+    if (spot->visible && spot->max.y - spot->min.y > 10) return true;
+    // The middle of the screen across lies over the shelf or the assessment where it is listed.
+    const ImVec2 at{(spot->min.x + spot->max.x) / 2, height * 0.75f};
+    screen.wheel(at, spot->min.y > height / 2 ? -1 : 1);
+  }
+  return false;
+}
+
 TEST(Screens, NothingThatCanBeUsedLeavesTheWindowOrLiesOverAnother) {
   for (const Window& window : windows) {
     for (const auto& [theme, theme_name] : themes) {
@@ -127,6 +143,111 @@ TEST(Screens, TabGoesThroughTheWholeWindowInTheOrderOfTheSpots) {
     if (before == place.end() || now == place.end()) continue;
     EXPECT_LT(before->second, now->second) << reached[i - 1] << " then " << reached[i];
   }
+}
+
+/// The middle of the water in the front view.
+ImVec2 in_the_tank(const Screen& screen) {
+  const Spots::Spot* front = screen.spot("tank.front");
+  EXPECT_NE(front, nullptr);
+  if (!front) return {};
+  return {(front->min.x + front->max.x) / 2, front->min.y + (front->max.y - front->min.y) * 0.55f};
+}
+
+int count_of(Screen& screen, const std::string& species) {
+  for (const Group& group : present(screen.app().history).stock)
+    if (group.species == species) return group.count;
+  return 0;
+}
+
+TEST(Screens, AFishDraggedFromTheShelfIsShownBeforeItIsDroppedAndStaysAfter) {
+  for (const auto& [theme, theme_name] : themes) {
+    Screen screen({.theme = theme});
+    const std::string barb = "puntigrus-tetrazona";
+    const Assessment before = screen.app().now;
+    bring_into_sight(screen, "shelf.row/" + barb);
+    screen.drag("shelf.row/" + barb, in_the_tank(screen));
+    ASSERT_TRUE(screen.app().held.has_value());
+    EXPECT_TRUE(screen.app().held->over_tank);
+    EXPECT_EQ(count_of(screen, barb), 0) << "the plan is as it was";
+    EXPECT_EQ(plate_of(look_at(screen.app()), barb), 5) << "but the window shows it as a fifth kind";
+    EXPECT_NE(screen.app().shown_assessment.findings.size(), before.findings.size());
+    screen.shoot(std::string("held-") + theme_name);
+    screen.type("+");
+    const int held = screen.app().held->count;
+    screen.let_go();
+    EXPECT_FALSE(screen.app().held.has_value());
+    EXPECT_EQ(count_of(screen, barb), held);
+    screen.shoot(std::string("dropped-") + theme_name);
+    screen.key(ImGuiMod_Ctrl | ImGuiKey_Z);
+    EXPECT_EQ(count_of(screen, barb), 0);
+  }
+}
+
+TEST(Screens, AFishIsPickedUpPlacedAndPutBackByTheKeyboardAlone) {
+  Screen screen({});
+  screen.key(ImGuiKey_Slash);
+  EXPECT_EQ(platform::headless::record().open_field, "shelf.search");
+  platform::headless::type("cherry barb");
+  platform::headless::leave_field();
+  screen.rest();
+  const std::string barb = "rohanella-titteya";
+  ASSERT_NE(screen.spot("shelf.row/" + barb), nullptr);
+  for (int i = 0; i < 30 && screen.app().ui.ring_id != "shelf.row/" + barb; ++i) screen.key(ImGuiKey_Tab);
+  screen.key(ImGuiKey_Enter);
+  ASSERT_TRUE(screen.app().held.has_value());
+  EXPECT_TRUE(screen.app().held->by_keyboard);
+  screen.key(ImGuiKey_Escape);
+  EXPECT_FALSE(screen.app().held.has_value());
+  EXPECT_EQ(count_of(screen, barb), 0);
+  screen.key(ImGuiKey_Enter);
+  ASSERT_TRUE(screen.app().held.has_value());
+  const double x_cm = screen.app().held->x_cm;
+  screen.key(ImGuiMod_Shift | ImGuiKey_RightArrow);
+  EXPECT_NEAR(screen.app().held->x_cm, x_cm + 5, 0.01);
+  const int held = screen.app().held->count;
+  screen.key(ImGuiKey_Enter);
+  EXPECT_EQ(count_of(screen, barb), held);
+}
+
+TEST(Screens, EverySheetAndMenuStandsInTheWindow) {
+  struct Opened {
+    const char *name, *by;
+  };
+  for (const Window& window : windows) {
+    for (const Opened& opened : {Opened{"tank-sheet", "top.size"},
+                                 {"water-sheet", "water.edit"},
+                                 {"file-menu", "top.file"},
+                                 {"units-menu", "top.units"}}) {
+      const Theme theme = window.width == 1440 ? Theme::dark : Theme::light;
+      SCOPED_TRACE(std::string(window.name) + " " + opened.name);
+      Screen screen(kind_of(window, theme));
+      ASSERT_TRUE(bring_into_sight(screen, opened.by));
+      const size_t before = screen.spots().list.size();
+      screen.click(opened.by);
+      EXPECT_GT(screen.spots().list.size(), before) << "it opened";
+      for (const Spots::Spot& spot : screen.spots().list) {
+        if (!spot.visible) continue;
+        EXPECT_FALSE(spot.cut_across) << spot.id << " is cut at its side";
+        EXPECT_LE(spot.max.y, window.height + 0.1f) << spot.id;
+      }
+      screen.shoot(std::string(opened.name) + "-" + window.name);
+      screen.key(ImGuiKey_Escape);
+      EXPECT_LE(screen.spots().list.size(), before + 1) << "Escape closes it";
+    }
+  }
+}
+
+TEST(Screens, AllSwitchesOnAndUsUnits) {
+  Screen screen({.theme = Theme::dark});
+  screen.app().preferences.us_units = true;
+  screen.app().measures.us = true;
+  screen.app().preferences.show_crowding = true;
+  screen.frames(3);
+  screen.rest();
+  expect_sound_spots(screen, 1440, 900);
+  screen.shoot("us-crowding-dark");
+  const std::string temperature = screen.spot("water.temperature") ? screen.spot("water.temperature")->label : "";
+  EXPECT_NE(temperature.find("°F"), std::string::npos) << temperature;
 }
 
 TEST(Screens, WhatIsLookedAtStandsStillAndAsksForNoFrames) {

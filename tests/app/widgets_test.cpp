@@ -607,6 +607,29 @@ TEST(Widgets, SmallThingsCanBeHitAroundTheirEdge) {
   EXPECT_EQ(desk.ui.ring_id, "search") << "the keyboard goes to the emptied field";
 }
 
+TEST(Widgets, AFingerOnOneOfTwoCloseThingsDoesNotPressTheOther) {
+  Desk desk;
+  desk.ui.touch = true;
+  desk.frames();
+  // 34 px between two rows of controls, so that their areas of 44 px overlap.
+  const Spots::Spot *levels = desk.spot("levels/0"), *crowding = desk.spot("crowding");
+  ASSERT_TRUE(levels && crowding);
+  ASSERT_LT(crowding->min.y - levels->max.y, 18);
+  ImGuiIO& io = ImGui::GetIO();
+  const auto tap = [&](ImVec2 at) {
+    io.AddMousePosEvent(at.x, at.y);
+    desk.frames();
+    io.AddMouseButtonEvent(0, true);
+    desk.frames();
+    io.AddMouseButtonEvent(0, false);
+    desk.frames();
+  };
+  tap({crowding->min.x + 30, crowding->min.y + 1});
+  EXPECT_TRUE(desk.sheet.crowding);
+  tap({crowding->min.x + 30, crowding->max.y + 6});
+  EXPECT_FALSE(desk.sheet.crowding) << "but below it, where nothing else is, the finger still reaches it";
+}
+
 TEST(Widgets, IdsAreUniqueSoThatATestHitsWhatItMeans) {
   Desk desk;
   std::set<std::string> seen;

@@ -12,12 +12,21 @@ namespace {
 
 constexpr float least_hit = 24, least_hit_touch = 44;
 
-/// The box grown about its middle to a size that a pointer can aim at.
+bool holds(const Box& outer, const Box& inner) {
+  return outer.x <= inner.x && outer.y <= inner.y && outer.right() >= inner.right() && outer.bottom() >= inner.bottom();
+}
+
+/// The box grown about its middle to a size that a pointer can aim at. The growth ends where the pointer is on a neighbour.
 Box hit_area(const Ui& ui, const Box& box, const ItemLook& look) {
   if (look.exact) return box;
   const float least = ui.touch ? least_hit_touch : least_hit;
   const float w = look.exact_across ? box.w : std::max(box.w, least), h = std::max(box.h, least);
-  return {box.x - (w - box.w) / 2, box.y - (h - box.h) / 2, w, h};
+  const Box grown{box.x - (w - box.w) / 2, box.y - (h - box.h) / 2, w, h};
+  const ImVec2 mouse = ImGui::GetIO().MousePos;
+  if (!grown.has(mouse.x, mouse.y) || box.has(mouse.x, mouse.y)) return grown;
+  for (const Box& other : ui.items_before)
+    if (other.has(mouse.x, mouse.y) && !holds(other, box)) return box;
+  return grown;
 }
 
 float settled(const Ui& ui, const Ui::Eased& e, float ms) {
@@ -47,6 +56,8 @@ void begin_ui(Ui& ui, const Palette& palette, const Faces& faces, float device_s
   ui.device_scale = device_scale;
   ui.now_s = ImGui::GetTime();
   ui.spots.clear();
+  std::swap(ui.items, ui.items_before);
+  ui.items.clear();
   ui.ring_id_before = std::move(ui.ring_id);
   ui.ring_id.clear();
   // Kept through the frame of letting go, so that a drag does not end as a tap.
@@ -101,6 +112,7 @@ void add_spot(Ui& ui, std::string_view id, const Box& box, std::string_view labe
 Item item(Ui& ui, std::string_view id, const Box& box, std::string_view label, const ItemLook& look) {
   const std::string name(id);
   const Box hit = hit_area(ui, box, look);
+  ui.items.push_back(box);
   Item got;
   ImGui::SetCursorScreenPos(hit.min());
   if (!look.enabled) ImGui::BeginDisabled();

@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <vector>
 
 #include "draw/layout.h"
 #include "draw/spots.h"
@@ -23,11 +24,12 @@ struct Ui {
   Spots spots;
   /// Id of the item that is to take the keyboard in the next frame that draws it (search at "/", a menu's first entry).
   std::string focus_wanted;
-  std::string ring_id, ring_id_before;  ///< the item with the ring in this frame and in the last
-  std::string dragged_id;               ///< the row whose drag has been told
-  std::string finger_column;            ///< the column that a finger is scrolling
-  float menu_width = 0;                 ///< of the menu being drawn
-  double ring_since_s = 0;              ///< since when the ring stands where it stands
+  std::string ring_id, ring_id_before;   ///< the item with the ring in this frame and in the last
+  std::string dragged_id;                ///< the row whose drag has been told
+  std::string finger_column;             ///< the column that a finger is scrolling
+  std::vector<Box> items, items_before;  ///< boxes of this frame's items and of the last one's
+  float menu_width = 0;                  ///< of the menu being drawn
+  double ring_since_s = 0;               ///< since when the ring stands where it stands
 
   /// Values on their way to a new one, by the hash of an id.
   struct Eased {

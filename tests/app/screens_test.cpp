@@ -209,6 +209,27 @@ TEST(Screens, AFishIsPickedUpPlacedAndPutBackByTheKeyboardAlone) {
   EXPECT_EQ(count_of(screen, barb), held);
 }
 
+TEST(Screens, TheWholeAssessmentIsReadWithTheKeyboard) {
+  Screen screen({});
+  screen.app().ui.focus_wanted = "load.change";
+  screen.frames(3);
+  ASSERT_EQ(screen.app().ui.ring_id, "load.change");
+  const float before = screen.spot("load.change")->min.y;
+  screen.key(ImGuiKey_PageDown);
+  EXPECT_LT(screen.spot("load.change")->min.y, before - 100) << "Page Down scrolls the column";
+  screen.key(ImGuiKey_End);
+  const Spots::Spot* bar = screen.spot("assessment/bar");
+  ASSERT_NE(bar, nullptr);
+  EXPECT_NEAR(bar->max.y, 900, 60) << "End goes to its end";
+  screen.key(ImGuiKey_Home);
+  EXPECT_EQ(screen.spot("load.change")->min.y, before);
+  screen.key(ImGuiKey_End);
+  screen.key(ImGuiMod_Shift | ImGuiKey_Tab);
+  const Spots::Spot* on = screen.spot(screen.app().ui.ring_id);
+  ASSERT_NE(on, nullptr);
+  EXPECT_TRUE(on->visible) << "what has the keyboard is brought back into sight";
+}
+
 TEST(Screens, EverySheetAndMenuStandsInTheWindow) {
   struct Opened {
     const char *name, *by;

@@ -27,6 +27,19 @@ void scroll_by_finger(Ui& ui, const Column& column, float most) {
   if (ui.finger_column == column.id) ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() - io.MouseDelta.y, 0.0f, most));
 }
 
+void scroll_by_pages(const Column& column, float most) {
+  if (ImGui::GetCurrentContext()->NavWindow != ImGui::GetCurrentWindow()) return;
+  const ImGuiID owner = ImGui::GetID("pages");
+  const float page = std::max(40.0f, column.view.h - 40);
+  const std::pair<ImGuiKey, float> keys[] = {
+      {ImGuiKey_PageUp, -page}, {ImGuiKey_PageDown, page}, {ImGuiKey_Home, -most}, {ImGuiKey_End, most}};
+  for (const auto& [key, by] : keys) {
+    ImGui::SetKeyOwner(key, owner);  // or Dear ImGui looks for the next item, in another column if need be
+    if (ImGui::IsKeyPressed(key, ImGuiInputFlags_Repeat, owner))
+      ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() + by, 0.0f, most));
+  }
+}
+
 }  // namespace
 
 float section_header(Ui& ui, const Box& box, std::string_view heading, std::string_view remark, std::string_view after) {
@@ -44,13 +57,13 @@ float section_header(Ui& ui, const Box& box, std::string_view heading, std::stri
 
 void draw_card(const Pen& pen, const Box& box) { draw_panel(pen, box, pen.palette->panel, pen.palette->line, 6); }
 
-Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground) {
+Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground, bool reads) {
   ImGui::SetCursorScreenPos(view.min());
   ImGui::BeginChild(std::string(id).c_str(), {std::max(1.0f, view.w), std::max(1.0f, view.h)}, ImGuiChildFlags_NavFlattened,
                     ImGuiWindowFlags_NoScrollbar);
   if ((ground & IM_COL32_A_MASK) != 0) pen_of(ui).dl->AddRectFilled(view.min(), view.max(), ground);
   const float scrolled = snapped(pen_of(ui), ImGui::GetScrollY());
-  return {.content = {view.x, view.y - scrolled, view.w, view.h}, .view = view, .id = std::string(id)};
+  return {.content = {view.x, view.y - scrolled, view.w, view.h}, .view = view, .id = std::string(id), .reads = reads};
 }
 
 void end_column(Ui& ui, Column& column, float content_height) {
@@ -60,6 +73,7 @@ void end_column(Ui& ui, Column& column, float content_height) {
   const float most = content_height - view.h;
   if (most > 0.5f) {
     scroll_by_finger(ui, column, most);
+    if (column.reads) scroll_by_pages(column, most);
     const float thumb = std::max(32.0f, view.h * view.h / content_height), run = view.h - 4 - thumb;
     const float share = std::clamp(ImGui::GetScrollY() / most, 0.0f, 1.0f);
     // The bar is 4 px, its handle for the pointer 10.

@@ -21,8 +21,11 @@ struct Column {
   Box content;  ///< x, y move with the scrolling; the bar lies in the right margin, 6 px
   Box view;
   std::string id;
+  bool reads = false;
 };
-Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground = 0);
+/// `reads`: while the keyboard is on something in it, Page Up, Page Down, Home and End scroll it, so that text with nothing to
+/// stand on is reached; in a list of rows they go from row to row instead.
+Column begin_column(Ui& ui, std::string_view id, const Box& view, ImU32 ground = 0, bool reads = false);
 void end_column(Ui& ui, Column& column, float content_height);
 
 /// A row of a list that can be pointed at, stood on, pressed and lifted.

@@ -105,7 +105,7 @@ void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& 
   const bool had_foot = mine.foot;
   const Box foot = had_foot ? rest.cut_bottom(foot_height) : Box{};
 
-  Column column = begin_column(ui, "assessment", rest, ui.palette->panel);
+  Column column = begin_column(ui, "assessment", rest, ui.palette->panel, true);
   Pane pane{.ui = ui,
             .look = look,
             .shown = told_shown(look),

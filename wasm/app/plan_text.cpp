@@ -58,7 +58,8 @@ void add_stock(std::string& out, const Told& told) {
 /// What a reader can do to the stock from here.
 void add_stock_actions(std::string& out, const Told& told) {
   for (const Kept& kept : told.stock) {
-    const std::string name = kept.species != nullptr ? name_of_species(told.look, kept.id) : on_one_line(kept.id);
+    if (kept.species == nullptr) continue;  // as written it may hold anything; an action is one word
+    const std::string name = name_of_species(told.look, kept.id);
     line(out, "! more:" + kept.id + " One more " + name);
     if (kept.count > 1) line(out, "! fewer:" + kept.id + " One fewer " + name);
     line(out, "! take-out:" + kept.id + " Take out " + name);

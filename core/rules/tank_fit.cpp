@@ -12,7 +12,7 @@ namespace shoalwright {
 namespace {
 
 // Short of the first edge by no more than a tape measure errs.
-bool within_error(double have, double asked, double error_share) { return have >= asked * (1 - error_share); }
+bool within_error(double have, double asked, double error_share) { return have >= rounded(asked * (1 - error_share)); }
 
 double run_cm(const Facts& facts, const Species& species) {
   const std::array<double, 3> depth = depth_shares(species);
@@ -20,39 +20,41 @@ double run_cm(const Facts& facts, const Species& species) {
   return facts.room.layers[static_cast<std::size_t>(main)].lane_cm;
 }
 
+// Rounded, so that a tank that has just what is asked has it whichever unit its measures were typed in.
+Fit fit_of(double have, double asked) { return {rounded(have), rounded(asked), std::nullopt}; }
+
 // Least length and least volume weigh alike.
 std::optional<Severity> least_severity(double have, double asked, double error_share, Strictness strictness) {
   if (have >= asked) return std::nullopt;
   if (within_error(have, asked, error_share)) return Severity::note;
-  if (have < least_tank_harm_below * asked) return Severity::harm;
-  if (strictness == Strictness::lenient && have >= limits::least_lenient_watch_share * asked) return Severity::watch;
+  if (have < rounded(least_tank_harm_below * asked)) return Severity::harm;
+  if (strictness == Strictness::lenient && have >= rounded(limits::least_lenient_watch_share * asked)) return Severity::watch;
   return Severity::strain;
 }
 
 }  // namespace
 
 Fit lane_fit(const Facts& facts, const Species& species) {
-  Fit fit{run_cm(facts, species), lane_needed_cm(species), std::nullopt};
+  Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
   if (!(fit.asked > 0) || fit.have >= lane_quiet_from * fit.asked) return fit;
-  if (fit.have >= lane_note_from * fit.asked)
+  if (fit.have >= rounded(lane_note_from * fit.asked))
     fit.severity = Severity::note;
   else
-    fit.severity = fit.have >= lane_watch_from * fit.asked ? Severity::watch : Severity::strain;
+    fit.severity = fit.have >= rounded(lane_watch_from * fit.asked) ? Severity::watch : Severity::strain;
   return fit;
 }
 
 Fit empty_run_fit(const Facts& facts, const Species& species) {
-  Fit fit{run_cm(facts, species), lane_needed_cm(species), std::nullopt};
-  if (fit.asked > 0 && fit.have < lane_harm_below * fit.asked) fit.severity = unless_floor_assumed(facts.plan, Severity::harm);
+  Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
+  if (fit.asked > 0 && fit.have < rounded(lane_harm_below * fit.asked))
+    fit.severity = unless_floor_assumed(facts.plan, Severity::harm);
   return fit;
 }
 
 Fit least_length_fit(const Facts& facts, const Species& species) {
   const LeastTank least = least_tank_of(species);
-  Fit fit;
-  if (!least.length_cm) return fit;
-  fit.asked = *least.length_cm;
-  fit.have = inside_length_cm(facts.plan.tank) + 2 * facts.plan.tank.glass_mm / 10;
+  if (!least.length_cm) return {};
+  Fit fit = fit_of(inside_length_cm(facts.plan.tank) + 2 * facts.plan.tank.glass_mm / 10, *least.length_cm);
   fit.severity = least_severity(fit.have, fit.asked, limits::error_length_share, facts.plan.strictness);
   if (fit.severity) fit.severity = unless_floor_assumed(facts.plan, *fit.severity);
   return fit;
@@ -60,35 +62,31 @@ Fit least_length_fit(const Facts& facts, const Species& species) {
 
 Fit width_fit(const Facts& facts, const Species& species) {
   const LeastTank least = least_tank_of(species);
-  Fit fit{inside_width_cm(facts.plan.tank), least.width_cm, std::nullopt};
+  Fit fit = fit_of(inside_width_cm(facts.plan.tank), least.width_cm);
   if (!(fit.asked > 0) || fit.have >= fit.asked) return fit;
   if (within_error(fit.have, fit.asked, limits::error_length_share))
     fit.severity = Severity::note;
   else
-    fit.severity = fit.have >= least.width_least_cm ? Severity::watch : unless_floor_assumed(facts.plan, Severity::harm);
+    fit.severity = fit.have >= rounded(least.width_least_cm) ? Severity::watch : unless_floor_assumed(facts.plan, Severity::harm);
   return fit;
 }
 
 Fit height_fit(const Facts& facts, const Species& species) {
   const LeastTank least = least_tank_of(species);
-  Fit fit;
-  if (!least.height_cm) return fit;
-  fit.asked = *least.height_cm;
-  fit.have = std::max(facts.plan.tank.fill_cm - mean_substrate_cm(facts.plan), 0.0);
+  if (!least.height_cm) return {};
+  Fit fit = fit_of(std::max(facts.plan.tank.fill_cm - mean_substrate_cm(facts.plan), 0.0), *least.height_cm);
   if (fit.have >= fit.asked) return fit;
   if (within_error(fit.have, fit.asked, limits::error_length_share))
     fit.severity = Severity::note;
   else
-    fit.severity = fit.have >= *least.height_least_cm ? Severity::watch : Severity::strain;
+    fit.severity = fit.have >= rounded(*least.height_least_cm) ? Severity::watch : Severity::strain;
   return fit;
 }
 
 Fit volume_fit(const Facts& facts, const Species& species) {
   const LeastTank least = least_tank_of(species);
-  Fit fit;
-  if (!least.volume_l) return fit;
-  fit.asked = *least.volume_l;
-  fit.have = facts.volume.gross_l;
+  if (!least.volume_l) return {};
+  Fit fit = fit_of(facts.volume.gross_l, *least.volume_l);
   fit.severity = least_severity(fit.have, fit.asked, limits::error_volume_share, facts.plan.strictness);
   if (fit.severity) fit.severity = unless_tank_assumed(facts.plan, *fit.severity);
   return fit;

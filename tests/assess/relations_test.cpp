@@ -5,6 +5,8 @@
 #include <set>
 
 #include "support/random_stock.h"
+#include "tank/sizes.h"
+#include "units/convert.h"
 
 namespace shoalwright {
 namespace {
@@ -60,6 +62,57 @@ TEST(Synonyms, GiveTheSameFindings) {
     if (!changed) continue;
     EXPECT_EQ(assess(named.plan, catalog()), assess(renamed, catalog())) << named.name;
   }
+}
+
+/// As an app in US units would hand the plan back: each measure typed in inches, degrees F or ppm, then metric.
+Plan typed_in_us_units(Plan plan) {
+  const auto length = [](double& cm) { cm = cm_from_in(in_from_cm(cm)); };
+  const auto temperature = [](std::optional<double>& c) {
+    if (c) c = c_from_f(f_from_c(*c));
+  };
+  const auto hardness = [](std::optional<double>& degrees) {
+    if (degrees) degrees = degrees_from_mg_l_caco3(mg_l_caco3_from_degrees(*degrees));
+  };
+  Tank& tank = plan.tank;
+  for (double* measure : {&tank.length_cm, &tank.width_cm, &tank.height_cm, &tank.bow_cm, &tank.diameter_cm, &tank.side_cm,
+                          &tank.front_cm, &tank.fill_cm, &plan.substrate.front_cm, &plan.substrate.back_cm})
+    length(*measure);
+  tank.glass_mm = 10 * cm_from_in(in_from_cm(tank.glass_mm / 10));
+  for (Point& point : tank.outline_cm) {
+    length(point.x_cm);
+    length(point.z_cm);
+  }
+  temperature(plan.source.temperature_c);
+  hardness(plan.source.gh_dgh);
+  hardness(plan.source.kh_dkh);
+  if (plan.water) {
+    temperature(plan.water->temperature_c);
+    hardness(plan.water->gh_dgh);
+    hardness(plan.water->kh_dkh);
+  }
+  return plan;
+}
+
+TEST(UsUnits, GiveTheSameFindings) {
+  int changed = 0;
+  for (const NamedPlan& named : many_plans()) {
+    const Plan typed = typed_in_us_units(named.plan);
+    changed += !(typed == named.plan);
+    const Assessment metric = assess(named.plan, catalog()), us = assess(typed, catalog());
+    EXPECT_TRUE(told(us) == told(metric)) << named.name << ": " << said(metric) << "; then " << said(us);
+  }
+  EXPECT_GT(changed, 100) << "there and back is seldom the same double";
+}
+
+// A tank that has just what a kind asks for has it whatever the measuring tape reads in.
+TEST(UsUnits, OfAUsualTankGiveTheSameFindings) {
+  for (const UsualSize& size : usual_sizes())
+    for (const Species& species : catalog().species) {
+      Plan plan = a_plan().kind(species.id, std::max(species.life.group.least, 1));
+      plan.tank = tank_of(size);
+      const Assessment metric = assess(plan, catalog()), us = assess(typed_in_us_units(plan), catalog());
+      EXPECT_TRUE(told(us) == told(metric)) << size.name << " " << species.id << ": " << said(metric) << "; then " << said(us);
+    }
 }
 
 TEST(SplitShoal, IsJudgedAsOne) {

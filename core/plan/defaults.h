@@ -28,11 +28,6 @@ inline double default_fill_cm(double height_cm) {
   return height_cm > 2 * default_fill_gap_cm ? height_cm - default_fill_gap_cm : height_cm / 2;
 }
 
-/// The ceiling of nitrate that holds for a plan, in mg/L as NO3: the keeper's own, else the one of the strictness.
-inline double nitrate_ceiling_mg_l(const Plan& plan) {
-  return plan.limits.nitrate_mg_l ? *plan.limits.nitrate_mg_l : default_nitrate_mg_l[static_cast<int>(plan.strictness)];
-}
-
 /// Glass of a tank whose thickness was not given, in mm, from its inside height in cm: 4 up to 30, 6 up to 40, 8 up to 50, 10 up
 /// to 60, 12 above. Common practice, no source; never a strength calculation.
 inline double default_glass_mm(double height_cm) {

@@ -68,10 +68,19 @@ namespace {
 
 struct Climb {
   double source = 0, limit = 0;
-  std::optional<double> peak;
+  std::optional<double> peak;  ///< settled; without changes it never settles: what a year comes to
+  bool unchanged = false;
   bool by_source() const { return source >= limit; }
   double reached() const { return peak.value_or(source); }
 };
+
+Climb climb_of(const Facts& facts) {
+  Climb climb{*facts.plan.source.nitrate_mg_l, nitrate_limit_mg_l(facts.plan), facts.load.nitrate_peak_mg_l};
+  const std::optional<double> rise = nitrate_rise_mg_l_d(facts.load, facts.volume);
+  climb.unchanged = facts.plan.upkeep && facts.plan.upkeep->change_fraction == 0;
+  if (climb.unchanged && rise) climb.peak = climb.source + *rise * limits::unchanged_days;
+  return climb;
+}
 
 // Shrimps and kinds that live in soft water only stand less of it.
 bool sensitive(const Facts& facts) {
@@ -143,12 +152,13 @@ void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
   }
   const Upkeep& upkeep = *facts.plan.upkeep;
   finding.text = "Nitrate climbs " + climbs(*climb.peak);
-  finding.why = "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) + " lets it climb " +
-                climbs(*climb.peak) + " before each change; the limit is " + limit + ", the tap brings " +
-                amount(climb.source, 0, "") + ".";
+  finding.why = (climb.unchanged ? "No water is changed, so that nitrate climbs " + climbs(*climb.peak) + " in a year"
+                                 : "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) +
+                                       " lets it climb " + climbs(*climb.peak) + " before each change") +
+                "; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "") + ".";
   const double index = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume));
-  if (index <= limits::nitrate_stock_cause && remedy_by_change(facts, climb, finding)) {
-    finding.why += " The change is too small.";
+  if ((index <= limits::nitrate_stock_cause || climb.unchanged) && remedy_by_change(facts, climb, finding)) {
+    if (!climb.unchanged) finding.why += " The change is too small.";
     return;
   }
   finding.why += " The stock makes more than changes can carry.";
@@ -159,7 +169,7 @@ void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
 
 void nitrate(const Facts& facts, Found& out) {
   if (!facts.plan.source.nitrate_mg_l) return;
-  const Climb climb{*facts.plan.source.nitrate_mg_l, nitrate_limit_mg_l(facts.plan), facts.load.nitrate_peak_mg_l};
+  const Climb climb = climb_of(facts);
   if (!climb.peak && !climb.by_source()) return;
   std::optional<Severity> severity = nitrate_severity(facts, climb);
   if (!severity && climb.by_source()) severity = Severity::note;

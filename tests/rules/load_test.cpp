@@ -3,6 +3,7 @@
 // memory); harm to sensitive animals from 44 mg/L on: Camargo, Alonso & Salamanca 2005, Chemosphere 58: 1255-1267.
 #include <gtest/gtest.h>
 
+#include "share/patch.h"
 #include "stocking/load.h"
 #include "support/builders.h"
 
@@ -93,6 +94,25 @@ TEST(Nitrate, AsksForALargerChangeBeforeFewerFish) {
   ASSERT_TRUE(finding);
   EXPECT_EQ(finding->remedy.rfind("Change ", 0), 0u) << finding->remedy;
   EXPECT_NE(finding->why.find("The change is too small."), std::string::npos);
+}
+
+TEST(Nitrate, WithoutChangesIsJudgedByWhatAYearComesTo) {
+  const Assessment still = assess(a_plan().change(0, 7).fish(eater(), 4), none);
+  EXPECT_FALSE(still.load.nitrate_peak_mg_l) << "it never settles";
+  const Finding* finding = finding_of(still, "nitrate");
+  ASSERT_TRUE(finding);
+  EXPECT_EQ(finding->severity, Severity::harm);
+  EXPECT_EQ(finding->why.rfind("No water is changed", 0), 0u) << finding->why;
+  EXPECT_EQ(finding->remedy.rfind("Change ", 0), 0u) << finding->remedy;
+  const Result<Plan> changed = apply_patch(a_plan().change(0, 7).fish(eater(), 4), finding->edits);
+  ASSERT_TRUE(changed);
+  EXPECT_FALSE(finding_of(assess(*changed, none), "nitrate"));
+
+  Species speck = sample_species("own--speck", Style::invertebrate, 1);
+  EXPECT_FALSE(finding_of(assess(a_plan().tank(200, 60, 60).change(0, 7).fish(speck, 1), none), "nitrate"))
+      << "nothing cries over a speck in 700 L";
+  EXPECT_FALSE(finding_of(assess(a_plan().change(0, 7), none), "nitrate")) << "nobody is fed";
+  EXPECT_EQ(severity_of(assess(a_plan().change(0, 7).assumed({"/upkeep"}).fish(eater(), 4), none), "nitrate"), Severity::strain);
 }
 
 TEST(Nitrate, OfAGuessedTapIsNeverHarm) {

@@ -176,9 +176,17 @@ void tell_gap(const Facts& facts, const Quantity& q, const Gap& gap, Finding& fi
   finding.remedy = finding.edits.empty() ? "Keep the two apart" : say_leave_out(leaving);
 }
 
-std::string lives(const Past& past, const Quantity& q) {
-  const std::string edge = amount(past.edge, 1, q.kind == Kind::temperature ? q.unit : "");
-  return name_of(*past.kept) + (past.side == Side::over ? " lives up to " + edge : " lives from " + edge + " up");
+// Who is worst off first, so that the kind that the heading speaks of is among those named.
+std::string lives(std::vector<Past> all, const Quantity& q) {
+  constexpr std::size_t most_named = 3;
+  std::stable_sort(all.begin(), all.end(), [](const Past& a, const Past& b) { return a.by > b.by; });
+  std::vector<std::string> said;
+  for (std::size_t i = 0; i < all.size() && i < most_named; ++i) {
+    const std::string edge = amount(all[i].edge, 1, q.kind == Kind::temperature ? q.unit : "");
+    said.push_back(name_of(*all[i].kept) + (i == 0 ? " lives " : " ") +
+                   (all[i].side == Side::over ? "up to " + edge : "from " + edge + " up"));
+  }
+  return joined(said);
 }
 
 void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& all, double now, Finding& finding) {
@@ -190,9 +198,7 @@ void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& a
   finding.text =
       std::string(q.name) + " " + in_unit(worst.by, q) + (worst.side == Side::over ? " over for " : " under for ") + whom;
   const bool aimed = has_aim(facts.plan, q.key);
-  std::vector<std::string> said;
-  for (std::size_t i = 0; i < all.size() && i < 3; ++i) said.push_back(lives(all[i], q));
-  finding.why = std::string(aimed ? "The aim is " : "The tap has ") + with_name(now, q) + "; " + joined(said) + ".";
+  finding.why = std::string(aimed ? "The aim is " : "The tap has ") + with_name(now, q) + "; " + lives(all, q) + ".";
   rest_on(finding, facts, *worst.kept, q.field);
 
   const Window& window = facts.water.*q.window;
@@ -220,16 +226,19 @@ void tell_comfort(const Facts& facts, const Quantity& q, const Extremes& ideal, 
   concern(finding, in_stock_order(ideal.lowest_high, ideal.highest_low));
   const Need& lower = ideal.lowest_high->species->water.*q.need;
   const Need& upper = ideal.highest_low->species->water.*q.need;
+  const Range& shared = *(facts.water.*q.window).tolerated;
   finding.text = std::string("No ") + q.inside + " is best for all";
   finding.why = capital(name_of(*ideal.highest_low)) + " thrives from " + with_name(upper.ideal->low, q) + " up, " +
-                name_of(*ideal.lowest_high) + " up to " + with_name(lower.ideal->high, q) + "; all of them live in " +
-                span_of((facts.water.*q.window).tolerated->low, (facts.water.*q.window).tolerated->high, 1, q.unit) + ".";
+                name_of(*ideal.lowest_high) + " up to " + with_name(lower.ideal->high, q) + "; all of them live at " +
+                (q.kind == Kind::temperature ? "" : std::string(q.inside) + " ") +
+                span_of(shared.low, shared.high, 1, q.kind == Kind::temperature ? q.unit : "") + ".";
   rest_on(finding, facts, *ideal.highest_low, q.field);
 }
 
 void tell_narrow(const Facts& facts, const Range& shared, const Extremes& edges, Finding& finding) {
   concern(finding, in_stock_order(edges.lowest_high, edges.highest_low));
-  finding.text = "Only " + amount(shared.high - shared.low, 1, "") + " of pH shared";
+  const std::string overlap = amount(shared.high - shared.low, 1, "");
+  finding.text = overlap == "0" ? "Only pH " + amount(shared.low, 1, "") + " is shared" : "Only " + overlap + " of pH shared";
   finding.why = capital(name_of(*edges.highest_low)) + " needs pH " + amount(shared.low, 1, "") + " up, " +
                 name_of(*edges.lowest_high) + " pH " + amount(shared.high, 1, "") + " down; a kit reads no closer than 0.3.";
   rest_on(finding, facts, *edges.highest_low, ph.field);

@@ -117,6 +117,35 @@ TEST(WaterPh, IsANoteWhereHardlyAnyOfItIsShared) {
   ASSERT_TRUE(finding_of(both, "water-ph"));
   EXPECT_EQ(finding_of(both, "water-ph")->severity, Severity::note);
   EXPECT_EQ(finding_of(both, "water-ph")->text, "Only 0.2 of pH shared");
+  const Species edge = living_in("own--edge", &Species::WaterNeeds::ph, {7, 8.5}, {7, 8});
+  const Assessment touching = assess(a_plan().tap(7, 8, 4).fish(acid, 4).fish(edge, 4), none);
+  ASSERT_TRUE(finding_of(touching, "water-ph"));
+  EXPECT_EQ(finding_of(touching, "water-ph")->text, "Only pH 7 is shared");
+}
+
+TEST(WaterPast, NamesTheWorstOffFirstAndTheEdgeOfEach) {
+  const auto soft = [](const char* id, double high) { return living_in(id, &Species::WaterNeeds::gh_dgh, {1, high}, {1, high}); };
+  const Assessment hard = assess(a_plan()
+                                     .no_aim()
+                                     .tap(7, 15, 4)
+                                     .fish(soft("own--a", 14), 4)
+                                     .fish(soft("own--b", 12), 4)
+                                     .fish(soft("own--c", 13), 4)
+                                     .fish(soft("own--d", 10), 4),
+                                 none);
+  const Finding* finding = finding_of(hard, "water-gh");
+  ASSERT_TRUE(finding);
+  EXPECT_EQ(finding->text, "GH 5 °dH over for 4 kinds");
+  EXPECT_EQ(finding->why, "The tap has GH 15; own--d lives up to 10, own--b up to 12 and own--c up to 13.");
+}
+
+TEST(IdealRangesThatDoNotMeet, SayInWhatWaterAllCanLive) {
+  const Species soft = living_in("own--soft", &Species::WaterNeeds::gh_dgh, {2, 12}, {2, 6});
+  const Species firm = living_in("own--firm", &Species::WaterNeeds::gh_dgh, {5, 20}, {8, 16});
+  const Assessment both = assess(a_plan().tap(7, 8, 4).fish(soft, 4).fish(firm, 4), none);
+  ASSERT_TRUE(finding_of(both, "water-gh"));
+  EXPECT_EQ(finding_of(both, "water-gh")->why,
+            "Own--firm thrives from GH 8 up, own--soft up to GH 6; all of them live at GH 5 to 12.");
 }
 
 TEST(WaterOnAGuess, IsNeverHarm) {

@@ -314,7 +314,8 @@ void EntryReader::life(Species& s) {
   s.life.active = word(node, "active", Must::built_in, active_list);
   s.life.current = word(node, "current", Must::built_in, current_list);
   s.life.cover = word(node, "cover", Must::built_in, cover_list);
-  s.life.jumps = word(node, "jumps", Must::built_in, jumps_words, Jumps::rarely);
+  if (const Jumps jumps = word(node, "jumps", Must::built_in, jumps_words, Jumps::rarely); !text(node, "jumps", Must::no).empty())
+    s.life.jumps = jumps;
   s.life.air_breather = flag(node, "air_breather", Must::built_in);
   s.life.longevity_y = range(node, "longevity_y", Must::built_in, {0.3, 60});
 }

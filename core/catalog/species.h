@@ -93,7 +93,7 @@ struct Species {
       bool operator==(const Group&) const = default;
     } group;
     std::string sex_ratio, told_apart, active, current, cover;
-    Jumps jumps = Jumps::rarely;
+    std::optional<Jumps> jumps;
     bool air_breather = false;
     std::optional<Range> longevity_y;
     bool operator==(const Life&) const = default;

@@ -27,6 +27,21 @@ std::string habit(Jumps jumps) {
   return "";
 }
 
+// A card that does not say whether its kind jumps is no licence for an open tank. Said by this rule, so that a lid clears it.
+void not_said_whether_it_jumps(const Facts& facts, Found& out) {
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species || kept.species->life.jumps) continue;
+    out.add("lid", Severity::note, kept.id, 0, [&](Finding& finding) {
+      concern(finding, {&kept});
+      finding.text = "Not known: whether " + name_of(kept) + " jumps";
+      finding.why = "The tank is open, and the card of " + name_of(kept) + " does not say whether it jumps.";
+      finding.remedy = "Put a lid on, or enter on its card how readily it jumps";
+      finding.edits = set_value(facts.plan, "/tank/lid", "true");
+      rest_on(finding, facts, kept, "life.jumps");
+    });
+  }
+}
+
 }  // namespace
 
 void lid(const Facts& facts, Found& out) {
@@ -57,6 +72,7 @@ void lid(const Facts& facts, Found& out) {
     else
       for (const Kept* kept : jumpers) out.add("lid", severity, kept->id, 0, tell);
   }
+  not_said_whether_it_jumps(facts, out);
 }
 
 }  // namespace shoalwright

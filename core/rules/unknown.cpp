@@ -102,7 +102,7 @@ void lid_not_known(const Facts& facts, Found& out) {
   if (facts.plan.tank.lid) return;
   std::vector<const Kept*> jumpers;
   for (const Kept& kept : facts.stock)
-    if (kept.species && kept.species->life.jumps != Jumps::rarely) jumpers.push_back(&kept);
+    if (kept.species && kept.species->life.jumps.value_or(Jumps::rarely) != Jumps::rarely) jumpers.push_back(&kept);
   if (jumpers.empty()) return;
   out.add("unknown-input", Severity::note, "lid", 0, [&](Finding& finding) {
     concern(finding, jumpers);

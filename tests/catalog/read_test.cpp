@@ -146,6 +146,7 @@ TEST(ReadSpecies, AKeepersFewValuesAreEnoughAndTheRestStaysUnknown) {
   EXPECT_FALSE(read->size.sold_cm);
   EXPECT_FALSE(read->needs.least_length_cm);
   EXPECT_EQ(read->mouth.eater, "");
+  EXPECT_FALSE(read->life.jumps);
   EXPECT_EQ(read->size.body, Body::unknown);
   EXPECT_EQ(read->life.group.good, 6);
   ASSERT_EQ(read->evidence.size(), 1u);

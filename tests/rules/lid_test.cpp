@@ -43,6 +43,19 @@ TEST(Lid, IsNeverHarmOnAGuess) {
   EXPECT_EQ(severity_of(guessed, "lid"), Severity::strain);
 }
 
+TEST(Lid, OfAKindThatIsNotKnownToJumpIsNotJudgedButSaid) {
+  Species silent = jumping(Jumps::rarely, "own--silent");
+  silent.life.jumps.reset();
+  const Assessment open = assess(a_plan().lid(false).fish(silent, 4).fish(jumping(Jumps::rarely), 4), none);
+  ASSERT_TRUE(finding_of(open, "lid"));
+  EXPECT_EQ(finding_of(open, "lid")->species, std::vector<std::string>{"own--fish"});
+  const Assessment alone = assess(a_plan().lid(false).fish(silent, 4), none);
+  ASSERT_TRUE(finding_of(alone, "lid"));
+  EXPECT_EQ(finding_of(alone, "lid")->text, "Not known: whether own--silent jumps");
+  EXPECT_EQ(finding_of(alone, "lid")->severity, Severity::note);
+  EXPECT_FALSE(finding_of(assess(a_plan().lid(true).fish(silent, 4), none), "lid")) << "the lid keeps it";
+}
+
 TEST(Lid, NotKnownIsSaidAndNotJudged) {
   const Assessment unknown = assess(a_plan().lid(std::nullopt).fish(jumping(Jumps::readily), 4), none);
   EXPECT_FALSE(finding_of(unknown, "lid"));

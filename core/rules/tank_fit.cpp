@@ -46,6 +46,8 @@ Fit lane_fit(const Facts& facts, const Species& species) {
 
 Fit empty_run_fit(const Facts& facts, const Species& species) {
   Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
+  const Fit card = least_length_fit(facts, species);
+  if (card.asked > 0 && card.have >= card.asked) return fit;
   if (fit.asked > 0 && fit.have < rounded(lane_harm_below * fit.asked))
     fit.severity = unless_floor_assumed(facts.plan, Severity::harm);
   return fit;

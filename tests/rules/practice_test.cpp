@@ -110,6 +110,21 @@ TEST(NeonAndMolly, ShareNoWater) {
   EXPECT_FALSE(pair.water.gh_dgh.tolerated);
 }
 
+TEST(LeastTank, OfTheCardIsNoHarmToItsKind) {
+  for (const Species& species : catalog().species) {
+    const double length_cm = *species.needs.least_length_cm;
+    const double height_cm = std::max(2.2 * species.size.height_with_fins_cm.value_or(0) + 6, 30.0);
+    const double width_cm =
+        std::max({length_cm / 2, 2.2 * species.size.adult_tl_cm, *species.needs.least_volume_l * 1000 / length_cm / height_cm});
+    const int least = std::max(species.life.group.least, 1);
+    const Assessment tank =
+        assess(a_plan().tank(length_cm - 1.2, width_cm, height_cm + 2.5).aim({}).kind(species.id, least), catalog());
+    for (const Finding& finding : tank.findings)
+      EXPECT_FALSE(finding.severity == Severity::harm && (finding.rule.rfind("tank-", 0) == 0 || finding.rule == "adult-size"))
+          << species.id << ": " << finding.text;
+  }
+}
+
 TEST(SizeTraps, AreCaughtInTheTanksTheyAreSoldFor) {
   for (const char* kind :
        {"pterygoplichthys-pardalis", "chromobotia-macracanthus", "carassius-auratus", "gyrinocheilus-aymonieri"}) {

@@ -36,6 +36,15 @@ TEST(TankLength, IsHarmWhereTheEmptyTankIsUnderSixTenthsOfTheLane) {
   EXPECT_FALSE(finding_of(in_tank(91, 60, 40, swimmer(10)), "tank-length"));
 }
 
+TEST(TankLength, IsNoHarmByItsRunWhereTheCardsOwnLeastIsMet) {
+  Species molly = swimmer(9);  // lane 135 cm, kept from 80 cm on
+  molly.needs.least_length_cm = 80;
+  const Assessment least = in_tank(78.8, 60, 40, molly), shorter = in_tank(77, 60, 40, molly);
+  EXPECT_FALSE(finding_of(least, "tank-length")) << said(least);
+  EXPECT_EQ(severity_of(least, "swim-lane"), Severity::strain);
+  EXPECT_EQ(severity_of(shorter, "tank-length"), Severity::harm) << said(shorter);
+}
+
 TEST(TankLength, IsNeverHarmOnAGuess) {
   const Assessment guessed = assess(a_plan().tank(60, 60, 40).assumed({"/tank/length_cm"}).fish(swimmer(10), 1), none);
   EXPECT_EQ(severity_of(guessed, "tank-length"), Severity::strain);

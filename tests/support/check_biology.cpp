@@ -234,6 +234,12 @@ const std::map<std::string, CheckFunction, std::less<>>& check_biology() {
        [](CheckInputs& in) -> CheckAnswer {
          return substrate_mass_kg(in.number("Vsub_L"), in.number("phi"), in.number("rho_grain"));
        }},
+      {"density of saturated substrate",
+       [](CheckInputs& in) -> CheckAnswer {
+         constexpr double l_per_m3 = 1000;
+         const double porosity = in.number("n");
+         return substrate_mass_kg(l_per_m3, porosity, in.number("rho_p")) + porosity * in.number("rho_f");
+       }},
       {"glass mass of open rectangular tank", box_glass},
       {"footprint pressure",
        [](CheckInputs& in) -> CheckAnswer { return footprint_pressure_kpa(in.number("m_kg"), in.number("A_m2") * 1e4); }},

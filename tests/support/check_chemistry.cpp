@@ -54,6 +54,24 @@ const std::map<std::string, CheckFunction, std::less<>>& check_chemistry() {
        [](CheckInputs& in) -> CheckAnswer { return alkalinity_for_nitrification_mg_l(in.number("N_mgL")); }},
       {"kh_drop_full_2eq", [](CheckInputs& in) -> CheckAnswer { return kh_drop_dkh(in.number("N_mgL"), 2); }},
       {"kh_drop_net_1eq", [](CheckInputs& in) -> CheckAnswer { return kh_drop_dkh(in.number("N_mgL"), 1); }},
+      {"kh_after_nitrification",
+       [](CheckInputs& in) -> CheckAnswer {
+         return in.number("KH_start") - kh_drop_dkh(n_from_no3(in.number("NO3_produced_mgL")), in.number("eq_per_molN"));
+       }},
+      // What evaporates leaves its salts: the water that replaces it brings them as a daily rise.
+      {"hardness_creep_peak_topoff",
+       [](CheckInputs& in) -> CheckAnswer {
+         return or_nan(settled_peak({.rise_per_day = in.number("evap_frac_per_d") * in.number("c_topoff"),
+                                     .every_days = in.number("T_d"),
+                                     .fraction = in.number("f"),
+                                     .source = in.number("c_r")}));
+       }},
+      {"hardness_peak_no_topoff",
+       [](CheckInputs& in) -> CheckAnswer {
+         const double source = in.number("c_r");  // eps is lost over the whole interval
+         return or_nan(settled_peak(
+             {.rise_per_day = in.number("eps") * source, .every_days = 1, .fraction = in.number("f"), .source = source}));
+       }},
       {"wc_peak_steady", [](CheckInputs& in) -> CheckAnswer { return or_nan(settled_peak(changes_in(in))); }},
       {"wc_trough_steady", [](CheckInputs& in) -> CheckAnswer { return or_nan(settled_trough(changes_in(in))); }},
       {"wc_peak_before_change_n",

@@ -5,6 +5,7 @@
 
 #include "catalog/read.h"
 #include "shoalwright.h"
+#include "stocking/stock.h"
 #include "support/check_table.h"
 
 namespace shoalwright {
@@ -43,17 +44,13 @@ Answer link_file(const Catalog& catalog, const std::string& path) {
   return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
 }
 
-const Species* species_named(const Plan& plan, const Catalog& catalog, const std::string& name) {
-  for (const Species& own : plan.own_species)
-    if (own.id == name) return &own;
-  return find_species(catalog, std::string_view(name));
-}
-
 /// How many of a kind the plan can hold, and what stops the next one.
 Answer largest_in_file(const Catalog& catalog, const std::string& path, const std::string& name) {
   const Result<Plan> plan = read_plan_file(path);
   if (!plan) return refuse(plan.error());
-  const Species* species = species_named(*plan, catalog, name);
+  Plan asked = *plan;  // the name means what it would mean in the plan, whose own cards win over the catalogue's
+  asked.stock = {Group{.species = name, .count = 1}};
+  const Species* species = resolve_stock(asked, catalog).front().species;
   if (species == nullptr)
     return refuse(Error{.place = "", .sentence = "The catalogue has no species " + json_string(name) + "."});
   const Largest largest = largest_count(*plan, catalog, *species);

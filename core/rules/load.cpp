@@ -156,12 +156,10 @@ void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
                                  : "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) +
                                        " lets it climb " + climbs(*climb.peak) + " before each change") +
                 "; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "") + ".";
-  const double index = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume));
-  if ((index <= limits::nitrate_stock_cause || climb.unchanged) && remedy_by_change(facts, climb, finding)) {
-    if (!climb.unchanged) finding.why += " The change is too small.";
-    return;
-  }
-  finding.why += " The stock makes more than changes can carry.";
+  // The cause is named whatever may be done about it: upkeep can be pinned.
+  const bool too_small = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume)) <= limits::nitrate_stock_cause;
+  if (!climb.unchanged) finding.why += too_small ? " The change is too small." : " The stock makes more than changes can carry.";
+  if ((too_small || climb.unchanged) && remedy_by_change(facts, climb, finding)) return;
   remedy_by_fewer(facts, feed_parts(facts), (climb.limit - climb.source) / (*climb.peak - climb.source), in_proportion, finding);
 }
 

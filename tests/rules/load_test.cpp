@@ -115,6 +115,19 @@ TEST(Nitrate, WithoutChangesIsJudgedByWhatAYearComesTo) {
   EXPECT_EQ(severity_of(assess(a_plan().change(0, 7).assumed({"/upkeep"}).fish(eater(), 4), none), "nitrate"), Severity::strain);
 }
 
+TEST(Nitrate, NamesItsCauseWhereTheUpkeepIsPinnedToo) {
+  const auto pinned = [](double fraction, int count) {
+    return assess(a_plan().change(fraction, 14).fixed({"/upkeep"}).fish(eater(), count), none);
+  };
+  const Assessment few = pinned(0.1, 8), many = pinned(0.5, 40), still = pinned(0, 8);
+  for (const Assessment* tank : {&few, &many, &still}) ASSERT_TRUE(finding_of(*tank, "nitrate"));
+  EXPECT_NE(finding_of(few, "nitrate")->why.find("The change is too small."), std::string::npos);
+  EXPECT_NE(finding_of(many, "nitrate")->why.find("The stock makes more"), std::string::npos);
+  EXPECT_EQ(finding_of(still, "nitrate")->why.find("The stock makes more"), std::string::npos);
+  for (const Assessment* tank : {&few, &many, &still})
+    for (const PatchStep& step : finding_of(*tank, "nitrate")->edits) EXPECT_EQ(step.path.rfind("/stock", 0), 0u) << step.path;
+}
+
 TEST(Nitrate, OfAGuessedTapIsNeverHarm) {
   const Assessment guessed = assess(a_plan().tap_nitrate(120).assumed({"/source/nitrate_mg_l"}).fish(eater(), 1), none);
   EXPECT_EQ(severity_of(guessed, "nitrate"), Severity::strain);

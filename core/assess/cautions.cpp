@@ -10,8 +10,7 @@ std::vector<std::string> cautions_for(const Facts& facts) {
   cautions.push_back(floor_caution(facts.volume.filled_mass_kg));
   cautions.push_back(
       "Unplug heater, pumps and lights before hands go in; cables hang in a loop below a socket on a residual-current device. "
-      "The local "
-      "wiring code and a licensed electrician decide.");
+      "The local wiring code and a licensed electrician decide.");
   cautions.push_back("Move the tank only empty, with two or more people; stones stand on a firm base, never on undermined sand.");
   cautions.push_back(
       "Cover cuts, wash hands after, start the siphon by pump or filling, never by mouth. A slow-healing lump: tell a doctor "

@@ -41,9 +41,8 @@ std::string floor_caution(double filled_mass_kg) {
     return "Filled, the tank weighs about " + mass + " kg, like a grown person; the stand must be level and made for it.";
   if (filled_mass_kg < mass_engineer_kg)
     return "Filled, the tank weighs about " + mass +
-           " kg. Stand it against a load-bearing wall, across the joists, on a level stand; on an upper or old timber floor, ask "
-           "a "
-           "structural engineer and your local code before filling.";
+           " kg. Stand it against a load-bearing wall, across the joists, on a level stand; on an upper or old timber floor, "
+           "ask a structural engineer and your local code before filling.";
   return "Filled, the tank weighs about " + mass + " kg. Ask a structural engineer and your local code before filling.";
 }
 

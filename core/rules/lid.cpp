@@ -65,7 +65,7 @@ void lid(const Facts& facts, Found& out) {
                     "; without a lid what jumps lands on the floor.";
       finding.remedy = "Put a lid on";
       finding.edits = set_value(facts.plan, "/tank/lid", "true");
-      rest_on(finding, facts, *jumpers.front(), "life.jumps");
+      rest_on(finding, facts, jumpers, "life.jumps");
     };
     if (out.keeps_findings())
       out.add("lid", severity, "", 0, tell);

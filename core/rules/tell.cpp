@@ -53,6 +53,17 @@ void rest_on(Finding& finding, const Facts& facts, const Kept& kept, const std::
   if (entry->evidence == Evidence::published) finding.source = entry->source;
 }
 
+void rest_on(Finding& finding, const Facts& facts, const std::vector<const Kept*>& groups, const std::string& field) {
+  rest_on(finding, facts, *groups.front(), field);
+  for (const Kept* kept : groups) {
+    Finding one;
+    rest_on(one, facts, *kept, field);
+    if (!(one.evidence > finding.evidence)) continue;
+    finding.evidence = one.evidence;
+    finding.source = one.source;
+  }
+}
+
 double rounded(double amount) { return std::round(amount * 1e6) / 1e6; }
 
 bool has_aim(const Plan& plan, std::string_view quantity) {

@@ -32,6 +32,9 @@ void concern(Finding& finding, const std::vector<const Kept*>& groups);
 /// Evidence and source of the value of a species card that a finding rests on. A card of the keeper's own is the keeper's word.
 void rest_on(Finding& finding, const Facts& facts, const Kept& kept, const std::string& field);
 
+/// The same of several cards, at least one: no surer than the least sure of them.
+void rest_on(Finding& finding, const Facts& facts, const std::vector<const Kept*>& groups, const std::string& field);
+
 /// Rounded to a millionth, so that 28.3 - 28 is not past 0.3.
 double rounded(double amount);
 

@@ -169,17 +169,22 @@ void tell_gap(const Facts& facts, const Quantity& q, const Gap& gap, Finding& fi
   finding.why = capital(name_of(*gap.upper)) + " needs " + with_name(tolerated(*gap.upper, q)->low, q) + " up, " +
                 name_of(*gap.lower) + " " + with_name(tolerated(*gap.lower, q)->high, q) + " down: " + in_unit(gap.by, q) +
                 " apart, and the middle suits neither.";
-  rest_on(finding, facts, *gap.lower, q.field);
+  rest_on(finding, facts, {gap.lower, gap.upper}, q.field);
   if (gap.severity == Severity::note) return;  // within what a test reads: nobody has to leave for that
   const std::vector<const Kept*> leaving = who_leaves(facts, q, gap);
   finding.edits = leave_out(facts.plan, leaving);
   finding.remedy = finding.edits.empty() ? "Keep the two apart" : say_leave_out(leaving);
 }
 
-// Who is worst off first, so that the kind that the heading speaks of is among those named.
+const Past& worst_of(const std::vector<Past>& all) {
+  return *std::max_element(all.begin(), all.end(), [](const Past& a, const Past& b) { return a.by < b.by; });
+}
+
+// Who is worst off first, since the heading speaks of it.
 std::string lives(std::vector<Past> all, const Quantity& q) {
   constexpr std::size_t most_named = 3;
-  std::stable_sort(all.begin(), all.end(), [](const Past& a, const Past& b) { return a.by > b.by; });
+  const auto worst = all.begin() + (&worst_of(all) - all.data());
+  std::rotate(all.begin(), worst, worst + 1);
   std::vector<std::string> said;
   for (std::size_t i = 0; i < all.size() && i < most_named; ++i) {
     const std::string edge = amount(all[i].edge, 1, q.kind == Kind::temperature ? q.unit : "");
@@ -193,7 +198,7 @@ void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& a
   std::vector<const Kept*> groups;
   for (const Past& past : all) groups.push_back(past.kept);
   concern(finding, groups);
-  const Past& worst = *std::max_element(all.begin(), all.end(), [](const Past& a, const Past& b) { return a.by < b.by; });
+  const Past& worst = worst_of(all);
   const std::string whom = all.size() == 1 ? name_of(*worst.kept) : std::to_string(all.size()) + " kinds";
   finding.text =
       std::string(q.name) + " " + in_unit(worst.by, q) + (worst.side == Side::over ? " over for " : " under for ") + whom;
@@ -232,7 +237,7 @@ void tell_comfort(const Facts& facts, const Quantity& q, const Extremes& ideal, 
                 name_of(*ideal.lowest_high) + " up to " + with_name(lower.ideal->high, q) + "; all of them live at " +
                 (q.kind == Kind::temperature ? "" : std::string(q.inside) + " ") +
                 span_of(shared.low, shared.high, 1, q.kind == Kind::temperature ? q.unit : "") + ".";
-  rest_on(finding, facts, *ideal.highest_low, q.field);
+  rest_on(finding, facts, {ideal.lowest_high, ideal.highest_low}, std::string("water.") + q.key + ".ideal");
 }
 
 void tell_narrow(const Facts& facts, const Range& shared, const Extremes& edges, Finding& finding) {
@@ -241,7 +246,7 @@ void tell_narrow(const Facts& facts, const Range& shared, const Extremes& edges,
   finding.text = overlap == "0" ? "Only pH " + amount(shared.low, 1, "") + " is shared" : "Only " + overlap + " of pH shared";
   finding.why = capital(name_of(*edges.highest_low)) + " needs pH " + amount(shared.low, 1, "") + " up, " +
                 name_of(*edges.lowest_high) + " pH " + amount(shared.high, 1, "") + " down; a kit reads no closer than 0.3.";
-  rest_on(finding, facts, *edges.highest_low, ph.field);
+  rest_on(finding, facts, {edges.lowest_high, edges.highest_low}, ph.field);
 }
 
 void judge(const Facts& facts, const Quantity& q, Found& out) {

@@ -136,7 +136,7 @@ TEST(WaterPast, NamesTheWorstOffFirstAndTheEdgeOfEach) {
   const Finding* finding = finding_of(hard, "water-gh");
   ASSERT_TRUE(finding);
   EXPECT_EQ(finding->text, "GH 5 °dH over for 4 kinds");
-  EXPECT_EQ(finding->why, "The tap has GH 15; own--d lives up to 10, own--b up to 12 and own--c up to 13.");
+  EXPECT_EQ(finding->why, "The tap has GH 15; own--d lives up to 10, own--a up to 14 and own--b up to 12.");
 }
 
 TEST(IdealRangesThatDoNotMeet, SayInWhatWaterAllCanLive) {
@@ -146,6 +146,29 @@ TEST(IdealRangesThatDoNotMeet, SayInWhatWaterAllCanLive) {
   ASSERT_TRUE(finding_of(both, "water-gh"));
   EXPECT_EQ(finding_of(both, "water-gh")->why,
             "Own--firm thrives from GH 8 up, own--soft up to GH 6; all of them live at GH 5 to 12.");
+}
+
+TEST(WaterEvidence, OfTwoCardsIsNoSurerThanTheLessSure) {
+  const auto card = [](const char* id, Range range, Evidence tolerated, Evidence ideal) {
+    Species species = living_in(id, &Species::WaterNeeds::temperature_c, range, {range.low + 1, range.high - 1});
+    const auto entry = [](const char* path, Evidence evidence) {
+      return EvidenceEntry{path, evidence, evidence == Evidence::published ? "somebody-1999" : "", ""};
+    };
+    species.evidence = {entry("water.temperature_c.tolerated", tolerated), entry("water.temperature_c.ideal", ideal)};
+    return species;
+  };
+  const auto found = [&](Range range, Evidence tolerated, Evidence ideal) {
+    const Catalog two{{card("cool", {16, 22}, Evidence::published, Evidence::published), card("warm", range, tolerated, ideal)}};
+    const Assessment both = assess(a_plan().no_aim().kind("cool", 4).kind("warm", 4), two);
+    const Finding* finding = finding_of(both, "water-temperature");
+    return finding ? std::pair{finding->evidence, finding->source} : std::pair{Evidence::keeper, std::string("no finding")};
+  };
+  using Said = std::pair<Evidence, std::string>;
+  constexpr Evidence published = Evidence::published, memory = Evidence::from_memory;
+  EXPECT_EQ(found({24, 30}, published, memory), Said(published, "somebody-1999")) << "no shared window: tolerated counts";
+  EXPECT_EQ(found({24, 30}, memory, published), Said(memory, ""));
+  EXPECT_EQ(found({21, 30}, memory, published), Said(published, "somebody-1999")) << "not best for all: ideal counts";
+  EXPECT_EQ(found({21, 30}, published, memory), Said(memory, ""));
 }
 
 TEST(WaterOnAGuess, IsNeverHarm) {

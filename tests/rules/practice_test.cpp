@@ -52,6 +52,18 @@ std::vector<Sound> sound_tanks() {
                                                       .kind("paracheirodon-axelrodi", 12)},
       {"corydoras and harlequins in 80 cm",
        a_plan().tank(78.8, 33.8, 39.4).kind("hoplisoma-sterbai", 6).kind("trigonostigma-heteromorpha", 10)},
+      {"six male guppies in 60 cm, hard tap",
+       a_plan().tank(59, 29, 29.5).tap(7.8, 16, 9).no_aim().kind("poecilia-reticulata", 6)},
+      {"cherry barbs and honey gouramis in 80 cm",
+       a_plan().tank(78.8, 33.8, 39.4).kind("rohanella-titteya", 8).kind("trichogaster-chuna", 2)},
+      {"otos, Amano shrimps and embers in 60 cm", a_plan()
+                                                      .tank(59, 29, 29.5)
+                                                      .tap(6.8, 6, 3)
+                                                      .kind("otocinclus-vittatus", 6)
+                                                      .kind("caridina-multidentata", 6)
+                                                      .kind("hyphessobrycon-amandae", 10)},
+      {"six X-ray tetras in the common 60 cm", a_plan().tank(59, 29, 29.5).kind("pristella-maxillaris", 6)},
+      {"one pea puffer in 40 cm", a_plan().tank(39.2, 19.2, 24.6).kind("carinotetraodon-travancoricus", 1)},
       {"two fancy goldfish in 150 cm, unheated",
        a_plan().tank(147.6, 57.6, 58.8).aim(20).change(0.5, 7).kind("carassius-auratus--fancy", 2)},
   };

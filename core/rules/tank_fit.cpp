@@ -23,6 +23,9 @@ double run_cm(const Facts& facts, const Species& species) {
 // Rounded, so that a tank that has just what is asked has it whichever unit its measures were typed in.
 Fit fit_of(double have, double asked) { return {rounded(have), rounded(asked), std::nullopt}; }
 
+// Without any open water there is no run to judge, in whatever tank: crowding-mid says so.
+bool is_dry(const Facts& facts) { return !(facts.room.open_l > 0); }
+
 // Least length and least volume weigh alike.
 std::optional<Severity> least_severity(double have, double asked, double error_share, Strictness strictness) {
   if (have >= asked) return std::nullopt;
@@ -36,7 +39,7 @@ std::optional<Severity> least_severity(double have, double asked, double error_s
 
 Fit lane_fit(const Facts& facts, const Species& species) {
   Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
-  if (!(fit.asked > 0) || fit.have >= lane_quiet_from * fit.asked) return fit;
+  if (!(fit.asked > 0) || fit.have >= lane_quiet_from * fit.asked || is_dry(facts)) return fit;
   if (fit.have >= rounded(lane_note_from * fit.asked))
     fit.severity = Severity::note;
   else
@@ -47,7 +50,7 @@ Fit lane_fit(const Facts& facts, const Species& species) {
 Fit empty_run_fit(const Facts& facts, const Species& species) {
   Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
   const Fit card = least_length_fit(facts, species);
-  if (card.asked > 0 && card.have >= card.asked) return fit;
+  if (is_dry(facts) || (card.asked > 0 && card.have >= card.asked)) return fit;
   if (fit.asked > 0 && fit.have < rounded(lane_harm_below * fit.asked))
     fit.severity = unless_floor_assumed(facts.plan, Severity::harm);
   return fit;

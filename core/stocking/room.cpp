@@ -67,7 +67,7 @@ Room room_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& vol
   std::vector<Demand> demands;
   for (const Kept& kept : stock) demands.push_back(kept.species ? demand_of(kept) : Demand{});
   if (all_known(stock)) {
-    if (plan.planting) {
+    if (plan.planting || stock.empty()) {  // nobody wants room, whatever is planted
       const auto crowding = layer_crowding(demands, layers.water_l, plants);
       for (std::size_t i = 0; i < 3; ++i) room.layers[i].crowding = crowding[i];
     }

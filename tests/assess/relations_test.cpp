@@ -154,6 +154,7 @@ TEST(MoreChange, NeverRaisesNitrateWhileTheTapIsUnderTheTank) {
 TEST(BiggerTank, BringsNoNewFindingOfRoomOrLoad) {
   for (const NamedPlan& named : many_plans()) {
     const Assessment before = assess(named.plan, catalog()), after = assess(scaled(named.plan, 1.2), catalog());
+    if (!(before.room.open_l > 0)) continue;  // nothing to swim in before
     for (const Finding& finding : after.findings) {
       const std::string& rule = finding.rule;
       if (!begins_with(rule, "crowding-") && !begins_with(rule, "tank-") && rule != "load" && rule != "swim-lane" &&

@@ -110,7 +110,9 @@ TEST(Territory, AndBottomAreBothSaidWhereBothShareTheExcess) {
 TEST(Crowding, WithoutWaterOverTheSubstrateIsHarm) {
   Plan dry = a_plan().tank(60, 30, 30).fill(4).fish(living_at(1), 1);
   dry.substrate = Substrate{.kind = SubstrateKind::fine_sand, .front_cm = 5, .back_cm = 5, .other_keys = ""};
-  EXPECT_EQ(severity_of(assess(dry, none), "crowding-mid"), Severity::harm);
+  const Assessment nothing = assess(dry, none);
+  EXPECT_EQ(severity_of(nothing, "crowding-mid"), Severity::harm);
+  EXPECT_FALSE(finding_of(nothing, "swim-lane") || finding_of(nothing, "tank-length")) << "said once: " << said(nothing);
   EXPECT_FALSE(finding_of(assess(a_plan().tank(60, 30, 30).fill(4), none), "crowding-mid")) << "nobody lives there";
 }
 

@@ -140,6 +140,9 @@ TEST(Room, WithoutStockNothingIsTaken) {
   for (const Layer& layer : r.layers) EXPECT_EQ(layer.crowding, 0);
   EXPECT_EQ(r.floor_crowding, 0);
   EXPECT_TRUE(r.groups.empty());
+  Plan unsaid = box_plan(60, 30, 30, 27);
+  unsaid.planting.reset();
+  for (const Layer& layer : room(unsaid).layers) EXPECT_EQ(layer.crowding, 0) << "whatever is planted";
 }
 
 TEST(Room, WithoutWaterOverTheSubstrateNothingIsOpen) {

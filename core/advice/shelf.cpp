@@ -9,6 +9,7 @@
 #include "stocking/layers.h"
 #include "stocking/least_tank.h"
 #include "tank/volume.h"
+#include "units/order.h"
 #include "water/window.h"
 
 namespace shoalwright {
@@ -41,7 +42,7 @@ int rank_of(const std::string& rule) {
 }
 
 std::vector<Kept> by_id(std::vector<Kept> stock) {
-  std::sort(stock.begin(), stock.end(), [](const Kept& a, const Kept& b) { return a.id < b.id; });
+  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
   return stock;
 }
 

@@ -6,6 +6,7 @@
 #include "catalog/fold.h"
 #include "catalog/search.h"
 #include "stocking/style.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -80,14 +81,14 @@ void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order) {
   const auto by_name = [](const ShelfRow& a, const ShelfRow& b) { return sort_name(*a.species) < sort_name(*b.species); };
   switch (order) {
     case ShelfOrder::closest_first:
-      std::stable_sort(rows.begin(), rows.end(), [](const ShelfRow& a, const ShelfRow& b) {
+      sort_stable(rows, [](const ShelfRow& a, const ShelfRow& b) {
         if (!a.answer || !b.answer) return a.answer && !b.answer;
         return a.answer->closeness > b.answer->closeness;
       });
       return;
-    case ShelfOrder::name: std::stable_sort(rows.begin(), rows.end(), by_name); return;
+    case ShelfOrder::name: sort_stable(rows, by_name); return;
     case ShelfOrder::size:
-      std::stable_sort(rows.begin(), rows.end(), [&](const ShelfRow& a, const ShelfRow& b) {
+      sort_stable(rows, [&](const ShelfRow& a, const ShelfRow& b) {
         const double a_cm = a.species->size.adult_tl_cm, b_cm = b.species->size.adult_tl_cm;
         return a_cm != b_cm ? a_cm < b_cm : by_name(a, b);
       });

@@ -8,6 +8,7 @@
 #include "assess/largest.h"
 #include "assess/tightest.h"
 #include "rules/facts.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -15,7 +16,7 @@ namespace {
 
 /// Rules look at the stock by id, so that the order of lines never shows in what they say.
 std::vector<Kept> by_id(std::vector<Kept> stock) {
-  std::sort(stock.begin(), stock.end(), [](const Kept& a, const Kept& b) { return a.id < b.id; });
+  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
   return stock;
 }
 
@@ -23,7 +24,7 @@ std::vector<Finding> find_all(const Facts& facts) {
   Found found(Found::Keep::findings);
   for (const Rule rule : all_rules()) rule(facts, found);
   std::vector<Finding> findings = found.take_findings();
-  std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
+  sort_stable(findings, [](const Finding& a, const Finding& b) {
     return std::tie(a.severity, a.rule, a.species) < std::tie(b.severity, b.rule, b.species);
   });
   return findings;

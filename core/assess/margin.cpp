@@ -7,6 +7,7 @@
 #include "assess/tightest.h"
 #include "rules/shares.h"
 #include "stocking/profile.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -95,7 +96,7 @@ std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog
                                   [&](const Tightest& one) { return one.margin == margin; });
   if (entry == assessment.tightest.end()) return std::nullopt;
   std::vector<Kept> stock = resolve_stock(plan, catalog);
-  std::sort(stock.begin(), stock.end(), [](const Kept& a, const Kept& b) { return a.id < b.id; });
+  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
   const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, assessment.load};
   if (margin == "lane_cm" && !entry->set_by.empty()) return lane(facts, *entry);
   if (margin == "crowding_l_cm") return crowding(facts, *entry, in_hand);

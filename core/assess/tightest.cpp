@@ -7,6 +7,7 @@
 #include "rules/shares.h"
 #include "stocking/least_tank.h"
 #include "stocking/style.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -150,7 +151,7 @@ std::vector<Tightest> tightest_margins(const Facts& facts) {
   add_crowding(margins, facts);
   add_floor(margins, facts);
   add_nitrate(margins, facts);
-  std::stable_sort(margins.begin(), margins.end(), [](const Scaled& a, const Scaled& b) { return a.share < b.share; });
+  sort_stable(margins, [](const Scaled& a, const Scaled& b) { return a.share < b.share; });
   std::vector<Tightest> entries;
   for (Scaled& one : margins) entries.push_back(std::move(one.entry));
   return entries;

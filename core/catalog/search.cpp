@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "catalog/fold.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -159,7 +160,7 @@ std::vector<SearchHit> search(const Catalog& catalog, std::string_view query) {
   for (const Species& species : catalog.species) {
     if (auto one = ranked(species, wanted, words)) found.push_back(std::move(*one));
   }
-  std::stable_sort(found.begin(), found.end(), [](const Ranked& a, const Ranked& b) {
+  sort_stable(found, [](const Ranked& a, const Ranked& b) {
     const auto key = [](const Ranked& r) { return std::tuple(r.hit.forgiven, !r.in_one_name, r.score.key()); };
     return key(a) < key(b);
   });

@@ -9,6 +9,7 @@
 #include "stocking/layers.h"
 #include "stocking/ration.h"
 #include "stocking/style.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -21,7 +22,7 @@ double sum_of(const std::vector<Part>& parts) {
 }
 
 void largest_first(std::vector<Part>& parts) {
-  std::stable_sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) { return a.amount > b.amount; });
+  sort_stable(parts, [](const Part& a, const Part& b) { return a.amount > b.amount; });
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include "assess/margin.h"
 #include "catalog/plural.h"
 #include "units/convert.h"
+#include "units/order.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -234,7 +235,7 @@ std::vector<MarginWords> first_margins(const Told& told, std::size_t most) {
   const auto rank = [](const MarginWords& words) {
     return !words.grade ? 3 : *words.grade == Severity::note ? 4 : static_cast<int>(*words.grade);
   };
-  std::stable_sort(all.begin(), all.end(), [&](const MarginWords& a, const MarginWords& b) { return rank(a) < rank(b); });
+  sort_stable(all, [&](const MarginWords& a, const MarginWords& b) { return rank(a) < rank(b); });
   if (all.size() > most) all.resize(most);
   return all;
 }

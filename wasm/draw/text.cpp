@@ -87,6 +87,10 @@ bool load_faces(ImFontAtlas& atlas, const std::string_view (&bytes)[4], Faces& f
     loaded.font[i] =
         atlas.AddFontFromMemoryTTF(const_cast<char*>(bytes[i].data()), static_cast<int>(bytes[i].size()), 0, &config);
     if (!loaded.font[i]) return false;
+    if (i == index_of({Face::regular})) continue;
+    config.MergeMode = true;  // into the font just added: letters that it lacks
+    const std::string_view regular = bytes[index_of({Face::regular})];
+    if (!atlas.AddFontFromMemoryTTF(const_cast<char*>(regular.data()), static_cast<int>(regular.size()), 0, &config)) return false;
   }
   faces = loaded;
   return true;

@@ -43,7 +43,7 @@ struct Faces {
 };
 
 /// Loads the four faces (OpenType or TrueType bytes, in the order of `Face`) into the atlas. The bytes must outlive the atlas.
-/// False, and nothing loaded, when one of them is no font.
+/// What a face lacks is set in the regular one. False, and nothing loaded, when one of them is no font.
 bool load_faces(ImFontAtlas& atlas, const std::string_view (&bytes)[4], Faces& faces);
 
 /// What everything is drawn with: where to, in which colours, which letters, how fine.

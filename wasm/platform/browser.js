@@ -119,7 +119,7 @@ mergeInto(LibraryManager.library, {
     canvas.addEventListener('wheel', wheel, { passive: false });
     field.addEventListener('wheel', wheel, { passive: false });
 
-    // Keys, only while the drawing has the keyboard. What page_key does not want stays the browser's.
+    // Keys, only while the drawing or nothing at all has the keyboard. What page_key does not want stays the browser's.
     var key = function (down) {
       return function (e) {
         if (e.isComposing || e.keyCode === 229 || (down && e.getModifierState('AltGraph'))) return;
@@ -129,6 +129,11 @@ mergeInto(LibraryManager.library, {
     };
     canvas.addEventListener('keydown', key(1));
     canvas.addEventListener('keyup', key(0));
+    document.body.addEventListener('keydown', function (e) {  // nothing on the page has the keyboard: it is the drawing's, but for Tab
+      if (e.target !== document.body || e.key === 'Tab' || document.body.dataset.state !== 'running') return;
+      shell.to_canvas();
+      key(1)(e);
+    });
     window.addEventListener('keydown', function (e) { shell.from = e.key === 'Tab' ? (e.shiftKey ? -1 : 1) : 0; }, true);
     window.addEventListener('pointerdown', function () { shell.from = 0; }, true);
     canvas.addEventListener('focus', function () { _page_focus(1, shell.from); });

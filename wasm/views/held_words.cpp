@@ -7,6 +7,7 @@
 
 #include "app/retold.h"
 #include "assess/margin.h"
+#include "units/order.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -142,7 +143,7 @@ class Collected {
   }
 
   std::vector<Consequence> first(std::size_t most) {
-    std::stable_sort(all_.begin(), all_.end(), [](const Sorted& a, const Sorted& b) { return a.rank < b.rank; });
+    sort_stable(all_, [](const Sorted& a, const Sorted& b) { return a.rank < b.rank; });
     std::vector<Consequence> out;
     for (std::size_t i = 0; i < std::min(most, all_.size()); ++i) out.push_back(all_[i].said);
     return out;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "draw/scene/piece.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -61,7 +62,7 @@ void add_solid(Mesh& mesh, const std::vector<Face>& faces, Vec3 middle, Side sid
     drawn.push_back({dot(centre, viewer), tone_by_light(tones, dot(normal, light_from) + own), &face});
   }
   if (drawn.empty()) return;
-  std::sort(drawn.begin(), drawn.end(), [](const Drawn& a, const Drawn& b) { return a.depth < b.depth; });
+  sort_stable(drawn, [](const Drawn& a, const Drawn& b) { return a.depth < b.depth; });
   const std::vector<Vec> hull = convex_hull(all);
   Vec hull_middle{};
   for (const Vec p : hull) hull_middle = hull_middle + p * (1 / static_cast<float>(hull.size()));
@@ -265,7 +266,7 @@ void add_stones(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side si
     stones.push_back({one, seed + static_cast<std::uint32_t>(&part - parts) * 977u});
   }
   // Farther ones first; from above the tallest last.
-  std::stable_sort(stones.begin(), stones.end(), [side](const auto& a, const auto& b) {
+  sort_stable(stones, [side](const auto& a, const auto& b) {
     return side == Side::front ? a.first.z > b.first.z : a.first.height < b.first.height;
   });
   for (const auto& [one, own_seed] : stones) {

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "draw/scene/piece.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -44,7 +45,7 @@ void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
                      dice.next() < 0.2f});
   }
   stems.front().tall = frame.height;
-  std::sort(stems.begin(), stems.end(), [](const Stem& a, const Stem& b) { return a.foot.z > b.foot.z; });
+  sort_stable(stems, [](const Stem& a, const Stem& b) { return a.foot.z > b.foot.z; });
   for (size_t k = 0; k < stems.size(); ++k) {
     const Stem& stem = stems[k];
     // Stems at the back of the thicket are darker and bluer.
@@ -114,7 +115,7 @@ void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side s
     blades.push_back({side == Side::front ? back : -tall, std::move(line), std::clamp(frame.height * 0.055f, 0.35f, 1.5f), base,
                       mix(base, light.tone(c.leafB), 0.75f)});
   }
-  std::sort(blades.begin(), blades.end(), [](const Blade& a, const Blade& b) { return a.depth > b.depth; });
+  sort_stable(blades, [](const Blade& a, const Blade& b) { return a.depth > b.depth; });
   for (const Blade& blade : blades) {
     if (feathered) {
       // A frond: a midrib with leaflets that shorten towards the tip.
@@ -165,7 +166,7 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
     foot.h += static_cast<float>(ground_cm(scene, foot.z)) - static_cast<float>(ground_cm(scene, frame.z)) - 0.25f;
     blades.push_back({foot, 1.5708f + dice.between(-0.55f, 0.55f), frame.height * dice.between(0.5f, 1.1f), dice.next() < 0.5f});
   }
-  std::sort(blades.begin(), blades.end(), [](const Blade& a, const Blade& b) { return a.foot.z > b.foot.z; });
+  sort_stable(blades, [](const Blade& a, const Blade& b) { return a.foot.z > b.foot.z; });
   for (const Blade& blade : blades) {
     const ImU32 colour = light.tone(blade.bright ? c.carpB : c.carpA);
     if (side == Side::front) {

@@ -6,6 +6,7 @@
 
 #include "draw/scene/build.h"
 #include "draw/scene/piece.h"
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -95,7 +96,7 @@ bool update(SceneCache& cache, const Scene& scene) {
   for (const Piece& piece : scene.pieces) {
     if (piece.x_cm && piece.z_cm) order.push_back(&piece);
   }
-  std::stable_sort(order.begin(), order.end(), [](const Piece* a, const Piece* b) { return *a->z_cm > *b->z_cm; });
+  sort_stable(order, [](const Piece* a, const Piece* b) { return *a->z_cm > *b->z_cm; });
   add_water(cache);
   add_rear_bank(cache);
   add_gear_behind(cache);
@@ -111,7 +112,7 @@ bool update(SceneCache& cache, const Scene& scene) {
 
   add_plan_floor(cache);
   // From above what stands lower is covered by what reaches higher.
-  std::stable_sort(order.begin(), order.end(), [&scene](const Piece* a, const Piece* b) {
+  sort_stable(order, [&scene](const Piece* a, const Piece* b) {
     return ground_cm(scene, *a->z_cm) + a->base_cm + a->height_cm < ground_cm(scene, *b->z_cm) + b->base_cm + b->height_cm;
   });
   for (const Piece* piece : order) add_piece(cache, scene, *piece, Side::above);

@@ -118,6 +118,22 @@ describe('a keeper at a desk', () => {
     assert.deepEqual((await planner.state()).plan.tank, start.plan.tank);
   }));
 
+  test('a tap takes a tank, though the finger was never there before', () => with_planner({ hasTouch: true }, async planner => {
+    const tap = async id => {
+      const { x, y } = await planner.point(id);
+      await planner.page.touchscreen.tap(x, y);
+      await planner.idle();
+    };
+    await tap('top.size');
+    await tap(await planner.first('tank_sheet.size/'));
+    assert.ok((await planner.state()).plan.tank.length_cm < 60, 'the first of the usual sizes');
+    await planner.press('Escape');
+    await tap('stock.count/trigonostigma-heteromorpha/more');
+    assert.equal(count_of((await planner.state()).plan, 'trigonostigma-heteromorpha'), 11);
+    await tap(await planner.first('shelf.row/'));
+    assert.ok((await planner.state()).held, 'a tap on a row takes its fish in hand');
+  }));
+
   test('a tiger barb is shown as what it does before it is dropped', () => with_planner({}, async planner => {
     await find_on_shelf(planner, 'tiger barb', 'puntigrus-tetrazona');
     await planner.drag('shelf.row/puntigrus-tetrazona', 'tank.front', { before_drop: () => planner.picture('planner-held-tiger') });

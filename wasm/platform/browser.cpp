@@ -418,6 +418,8 @@ EMSCRIPTEN_KEEPALIVE void page_pointer(int kind, int touch, float x, float y, in
     io.AddMousePosEvent(-FLT_MAX, -FLT_MAX);  // first, so that what is held is let go over nothing
   else
     io.AddMousePosEvent(x, y);
+  // What lies under a pointer is known a frame after it came there: a finger, or a quick hand, presses in the same instant.
+  if (pressed && (io.MousePos.x != x || io.MousePos.y != y)) draw(emscripten_get_now());
   for (int button = 0; button < 3; ++button)
     if (((buttons ^ s.buttons) >> button) & 1) io.AddMouseButtonEvent(button, (buttons >> button) & 1);
   s.buttons = buttons;

@@ -91,6 +91,7 @@ Largest LargestSearch::find(const Species& species) {
   if (!all_known || !plan_.planting) return {};
 
   std::vector<Kept>& stock = stock_;
+  stock.reserve(stock.size() + 1);  // what was raised before points at ids in it, which must not move when the kind comes in
   const auto place = std::find_if(stock.begin(), stock.end(), [&](const Kept& kept) { return kept.species->id == species.id; });
   const auto index = place - stock.begin();
   const bool kept_already = place != stock.end();

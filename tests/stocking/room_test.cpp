@@ -101,7 +101,7 @@ TEST(Room, EveryFieldMovesWhenItsInputDoes) {
     EXPECT_GT(*room(planted).layers[i].crowding, *before.layers[i].crowding);
   }
   for (std::size_t i = 1; i < 3; ++i) EXPECT_LT(room(deeper).layers[i].from_cm, before.layers[i].from_cm);
-  const GroupRoom &g = before.groups[0], &h = room(longer).groups[0];
+  const GroupRoom g = before.groups[0], h = room(longer).groups[0];
   EXPECT_GT(h.open_l, g.open_l);
   EXPECT_GT(h.lane_cm, g.lane_cm);
   EXPECT_LT(*h.crowding, *g.crowding);

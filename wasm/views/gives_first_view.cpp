@@ -11,7 +11,7 @@ namespace shoalwright {
 
 namespace {
 
-constexpr std::size_t most_cells = 6;
+constexpr std::size_t least_cells = 3, most_cells = 6;
 
 /// What a margin says now that it is shown otherwise.
 struct Change {
@@ -97,6 +97,16 @@ float weight_of(const Pen& pen, const MarginWords& words) {
   return std::clamp(std::max(head, said) + 14, 84.0f, 150.0f);
 }
 
+/// Leaves out the margins that would give last until the others have the room that their words ask for.
+void keep_what_fits(const Pen& pen, std::vector<MarginWords>& all, float room) {
+  float sum = 0;
+  for (const MarginWords& words : all) sum += weight_of(pen, words);
+  while (all.size() > least_cells && sum > room) {
+    sum -= weight_of(pen, all.back());
+    all.pop_back();
+  }
+}
+
 void draw_row(Ui& ui, const Box& row, const std::vector<MarginWords>& all, const std::vector<MarginWords>& before,
               std::size_t from, std::size_t to, bool first_rule, bool previewing, Actions& out) {
   const Pen pen = pen_of(ui);
@@ -117,7 +127,7 @@ void draw_gives_first(Ui& ui, const Look& look, const Box& box, GivesFirstState&
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   draw_panel(pen, box, p.panel, 0, 0);
-  const std::vector<MarginWords> all = first_margins(told_shown(look), most_cells);
+  std::vector<MarginWords> all = first_margins(told_shown(look), most_cells);
   const std::vector<MarginWords> before = look.is_previewing() ? first_margins(told_now(look), 100) : std::vector<MarginWords>{};
   const bool narrow = box.w < 560;
   Box rest = box;
@@ -127,6 +137,7 @@ void draw_gives_first(Ui& ui, const Look& look, const Box& box, GivesFirstState&
   } else {
     const Box head = rest.cut_left(90);
     draw_wrapped(pen, semibold({Face::regular, 13, 17}), {head.x + 16, head.y + 19}, head.w - 22, p.ink, "What gives first");
+    keep_what_fits(pen, all, rest.w);
   }
   if (all.empty()) {
     draw_text(pen, type::small, {rest.x + 12, rest.y + rest.h / 2 - 8}, p.ink2,

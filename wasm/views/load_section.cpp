@@ -98,19 +98,20 @@ void draw_change(Pane& pane) {
   const bool narrow = pane.w < 320;
   const bool whole = std::abs(days - std::round(days)) < 1e-9;
   const float y = pane.y + 4;
+  const float gap = narrow ? 5.0f : 8.0f;
   float x = pane.x;
-  x += draw_text(pen, type::small, {x, y + 1}, ui.palette->ink2, "Change") + 8;
+  x += draw_text(pen, type::small, {x, y + 1}, ui.palette->ink2, "Change") + gap;
   const NumberLook volume{.unit = measures.volume_unit(),
                           .decimals = 0,
                           .least = 0,
                           .most = std::floor(measures.volume_out(net_l)),
                           .step = measures.us ? 1.0 : 5.0,
                           .height = 26,
-                          .value_width = narrow ? 44.0f : 52.0f,
+                          .value_width = narrow ? 40.0f : 52.0f,
                           .enabled = !pane.look.held};
   const bool more = number_stepper(ui, "load.change", {x, y - 4}, shown, "Water changed each time", volume);
-  x += number_width(volume) + 8;
-  x += draw_text(pen, type::small, {x, y + 1}, ui.palette->ink2, "every") + 8;
+  x += number_width(volume) + gap;
+  x += draw_text(pen, type::small, {x, y + 1}, ui.palette->ink2, "every") + gap;
   const NumberLook rhythm{.unit = days == 1 ? "day" : "days",
                           .decimals = whole ? 0 : 1,
                           .least = 1,

@@ -88,21 +88,37 @@ MarginFacts nitrate(const Facts& facts, const Tightest& entry, std::string_view 
   return margin;
 }
 
+std::optional<MarginFacts> facts_behind(const Facts& facts, const Tightest& entry, std::string_view in_hand) {
+  if (entry.margin == "lane_cm" && !entry.set_by.empty()) return lane(facts, entry);
+  if (entry.margin == "crowding_l_cm") return crowding(facts, entry, in_hand);
+  if (entry.margin == "floor_cm2") return floor_of(facts, entry, in_hand);
+  if (entry.margin == "nitrate_mg_l" && facts.plan.source.nitrate_mg_l) return nitrate(facts, entry, in_hand);
+  return std::nullopt;
+}
+
 }  // namespace
 
-std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
-                                        std::string_view margin, std::string_view in_hand) {
-  const auto entry = std::find_if(assessment.tightest.begin(), assessment.tightest.end(),
-                                  [&](const Tightest& one) { return one.margin == margin; });
-  if (entry == assessment.tightest.end()) return std::nullopt;
+MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand) {
   std::vector<Kept> stock = resolve_stock(plan, catalog);
   sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
   const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, assessment.load};
-  if (margin == "lane_cm" && !entry->set_by.empty()) return lane(facts, *entry);
-  if (margin == "crowding_l_cm") return crowding(facts, *entry, in_hand);
-  if (margin == "floor_cm2") return floor_of(facts, *entry, in_hand);
-  if (margin == "nitrate_mg_l" && plan.source.nitrate_mg_l) return nitrate(facts, *entry, in_hand);
-  return std::nullopt;
+  MarginTable table;
+  for (const Tightest& entry : assessment.tightest)
+    if (auto behind = facts_behind(facts, entry, in_hand)) table.push_back({entry.margin, std::move(*behind)});
+  return table;
+}
+
+const MarginFacts* find_margin(const MarginTable& table, std::string_view margin) {
+  for (const auto& [name, facts] : table)
+    if (name == margin) return &facts;
+  return nullptr;
+}
+
+std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
+                                        std::string_view margin, std::string_view in_hand) {
+  const MarginTable table = margin_table(plan, catalog, assessment, in_hand);
+  const MarginFacts* found = find_margin(table, margin);
+  return found == nullptr ? std::nullopt : std::optional(*found);
 }
 
 }  // namespace shoalwright

@@ -4,6 +4,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "assess/assessment.h"
 #include "catalog/catalog.h"
@@ -24,5 +26,11 @@ struct MarginFacts {
 /// counted in that kind wherever it has a part in the sum. `assessment` must be that of `plan`.
 std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
                                         std::string_view margin, std::string_view in_hand = {});
+
+/// The same for all margins of an assessment at once: key and facts, without those that have none.
+using MarginTable = std::vector<std::pair<std::string, MarginFacts>>;
+MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand = {});
+/// Facts of one margin; null when the table has none.
+const MarginFacts* find_margin(const MarginTable& table, std::string_view margin);
 
 }  // namespace shoalwright

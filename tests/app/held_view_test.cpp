@@ -32,7 +32,10 @@ struct Hand {
     shown = apply(plan, AddGroup{.species = species, .count = count}, catalog);
     now = assess(plan, catalog);
     then = assess(shown, catalog);
+    now_margins = margin_table(plan, catalog, now, species);
+    then_margins = margin_table(shown, catalog, then, species);
   }
+  MarginTable now_margins, then_margins;
   Look look() {
     return {.catalog = catalog,
             .history = history,
@@ -40,6 +43,8 @@ struct Hand {
             .now = now,
             .shown = shown,
             .shown_assessment = then,
+            .now_margins = now_margins,
+            .shown_margins = then_margins,
             .previewing = previewing,
             .held = held,
             .preferences = preferences,

@@ -60,6 +60,9 @@ void SideDesk::show() {
     previewing = "If you drop " + std::to_string(held->count) + " here";
   }
   shown_assessment = held ? assess(shown, catalog) : now;
+  const std::string in_hand = held ? held->species->id : "";
+  now_margins = margin_table(plan, catalog, now, in_hand);
+  shown_margins = margin_table(shown, catalog, shown_assessment, in_hand);
 }
 
 void SideDesk::draw() {
@@ -70,6 +73,8 @@ void SideDesk::draw() {
                   .now = now,
                   .shown = shown,
                   .shown_assessment = shown_assessment,
+                  .now_margins = now_margins,
+                  .shown_margins = shown_margins,
                   .previewing = previewing,
                   .held = held,
                   .preferences = preferences,

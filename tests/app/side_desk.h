@@ -54,6 +54,7 @@ class SideDesk {
   History history;
   Plan shown;
   Assessment now, shown_assessment;
+  MarginTable now_margins, shown_margins;
   std::string previewing, pointed;
   std::optional<Held> held;
   Preferences preferences;

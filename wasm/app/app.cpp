@@ -40,6 +40,8 @@ Look look_at(App& app) {
           .now = app.now,
           .shown = app.shown,
           .shown_assessment = app.shown_assessment,
+          .now_margins = app.now_margins,
+          .shown_margins = app.shown_margins,
           .previewing = app.previewing,
           .held = app.held,
           .preferences = app.preferences,
@@ -60,10 +62,12 @@ void show_what_is_held(App& app) {
     app.previewing = app.preview->title;
   } else {
     app.shown = present(app.history);
-    app.shown_assessment = app.now;
-    return;
   }
-  app.shown_assessment = assess(app.shown, app.catalog);
+  const std::string in_hand = app.held ? app.held->species->id : "";
+  app.shown_assessment = app.previewing.empty() ? app.now : assess(app.shown, app.catalog);
+  app.shown_margins = margin_table(app.shown, app.catalog, app.shown_assessment, in_hand);
+  app.now_margins =
+      app.previewing.empty() ? app.shown_margins : margin_table(present(app.history), app.catalog, app.now, in_hand);
 }
 
 void plan_changed(App& app) {

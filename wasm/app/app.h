@@ -28,6 +28,7 @@ struct App {
   std::optional<PreviewPlan> preview;  ///< a remedy or a size that is pointed at
   Plan shown;                         ///< what all views show
   Assessment shown_assessment;
+  MarginTable now_margins, shown_margins;
   std::string previewing;
 
   AnimalStore animals;

@@ -9,6 +9,7 @@
 #include "app/measures.h"
 #include "app/preferences.h"
 #include "assess/assess.h"
+#include "assess/margin.h"
 #include "catalog/catalog.h"
 #include "draw/fish/animal.h"
 #include "draw/ui.h"
@@ -34,6 +35,8 @@ struct Look {
   const Assessment& now;          ///< of `plan`
   const Plan& shown;              ///< with what is held or previewed; the same as `plan` when nothing is
   const Assessment& shown_assessment;
+  const MarginTable& now_margins;    ///< what stands behind the margins of `now`, counted in the kind in hand where it takes part
+  const MarginTable& shown_margins;  ///< of `shown_assessment`
   const std::string& previewing;  ///< title of the preview ("If you drop 8 here"), empty when nothing is shown but the plan
   const std::optional<Held>& held;
   const Preferences& preferences;

@@ -123,13 +123,10 @@ Section section_of_margin(std::string_view margin) {
 }
 
 Told told_shown(const Look& look) {
-  return {look, look.shown, look.shown_assessment, resolve_stock(look.shown, look.catalog),
-          look.held ? look.held->species->id : ""};
+  return {look, look.shown, look.shown_assessment, look.shown_margins, resolve_stock(look.shown, look.catalog)};
 }
 
-Told told_now(const Look& look) {
-  return {look, look.plan, look.now, resolve_stock(look.plan, look.catalog), look.held ? look.held->species->id : ""};
-}
+Told told_now(const Look& look) { return {look, look.plan, look.now, look.now_margins, resolve_stock(look.plan, look.catalog)}; }
 
 std::vector<int> plates_of(const Told& told, const std::vector<std::string>& species) {
   std::vector<int> plates;
@@ -196,8 +193,7 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
   }
   words.number = words.amount;
   words.words = words.short_words = unit + " " + words.state;
-  const std::optional<MarginFacts> facts =
-      margin_facts(told.plan, told.look.catalog, told.assessment, margin.margin, told.in_hand);
+  const MarginFacts* facts = find_margin(told.margins, margin.margin);
   if (!facts) return words;
   if (facts->depth_cm)
     words.name = (measures.us ? short_text(measures.length_out(*facts->depth_cm), 0) : short_text(*facts->depth_cm, 0)) + " " +

@@ -25,8 +25,8 @@ struct Told {
   const Look& look;
   const Plan& plan;
   const Assessment& assessment;
+  const MarginTable& margins;
   std::vector<Kept> stock;
-  std::string in_hand;  ///< species that spare is counted in where it takes part; empty: none
 };
 /// As it is shown; as it is now.
 Told told_shown(const Look& look);

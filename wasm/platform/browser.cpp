@@ -203,6 +203,7 @@ bool make_context() {
   attributes.depth = false;
   attributes.stencil = false;
   attributes.antialias = false;  // Dear ImGui smooths its own edges
+  attributes.enableExtensionsByDefault = false;  // none is used, and asking for each takes time
   const EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = emscripten_webgl_create_context("#drawing", &attributes);
   return context > 0 && emscripten_webgl_make_context_current(context) == EMSCRIPTEN_RESULT_SUCCESS;
 }

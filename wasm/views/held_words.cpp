@@ -158,8 +158,7 @@ class Collected {
   std::optional<Margin> tightest_room() const {
     std::optional<Margin> tightest;
     for (const char* name : {"crowding_l_cm", "floor_cm2"}) {
-      const std::optional<MarginFacts> facts =
-          margin_facts(look_.shown, look_.catalog, look_.shown_assessment, name, look_.held->species->id);
+      const MarginFacts* facts = find_margin(look_.shown_margins, name);
       if (!facts || facts->kind != look_.held->species->id || !facts->animals) continue;
       if (tightest && tightest->animals <= *facts->animals) continue;
       const std::string place =

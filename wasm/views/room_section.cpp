@@ -27,7 +27,7 @@ void draw_margin(Pane& pane, const char* id, const char* name, std::string_view 
   const Tightest* entry = nullptr;
   for (const Tightest& one : pane.shown.assessment.tightest)
     if (one.margin == margin) entry = &one;
-  const auto facts = margin_facts(pane.look.shown, pane.look.catalog, pane.shown.assessment, margin, pane.shown.in_hand);
+  const MarginFacts* facts = find_margin(pane.shown.margins, margin);
   if (entry == nullptr || !facts) return;
   const MarginWords words = margin_words(pane.shown, *entry);
   const Scale scale = scale_of(pane.look.measures, margin);
@@ -47,7 +47,7 @@ void draw_margin(Pane& pane, const char* id, const char* name, std::string_view 
   row.ruler.quiet = !words.grade || !loud(*words.grade);
   if (words.plates.size() == 1) row.ruler.bar = key_colour(*pane.ui.palette, words.plates.front());
   if (pane.look.is_previewing()) {
-    const auto before = margin_facts(pane.look.plan, pane.look.catalog, pane.now.assessment, margin, pane.shown.in_hand);
+    const MarginFacts* before = find_margin(pane.now.margins, margin);
     if (before && std::abs(before->wanted - facts->wanted) > 1e-9) row.ruler.wanted_now = before->wanted;
   }
   pane.y += ruler_row(pane.ui, id, pane.at(), pane.w, row) + 2;

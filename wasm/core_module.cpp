@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The core alone as a WASM module: text in, text out. Each answer is JSON, {"value": …} or {"error": {"place": …, "sentence": …}},
-// owned by the module and valid until the next call.
+// The core alone as a WASM module: text in, text out. Each answer is JSON, {"value": …} or {"error": {"place": …, "sentence":
+// …}}, owned by the module and valid until the next call.
 #include <emscripten/emscripten.h>
 
 #include <string>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The page has no Dear ImGui tables or columns. In place of imgui_tables.cpp (about 7 KB of the download) stand the functions of it that
-// the rest of Dear ImGui calls; without a table or columns none of them has anything to do.
+// The page has no Dear ImGui tables or columns. In place of imgui_tables.cpp (about 7 KB of the download) stand the functions of
+// it that the rest of Dear ImGui calls; without a table or columns none of them has anything to do.
 #include "imgui.h"
 #include "imgui_internal.h"
 

@@ -48,7 +48,8 @@ async function load_font(name) {
   const bytes = await (await get(file)).arrayBuffer();
   page.assets[file] = new Uint8Array(bytes);
   const face = new FontFace('Inter', bytes, { weight: FONTS[name], style: name.endsWith('italic') ? 'italic' : 'normal' });
-  document.fonts.add(await face.load());
+  document.fonts.add(face);
+  face.load().catch(() => {});  // the page's own letters may come later than the drawing's
 }
 
 function load_script(file) {

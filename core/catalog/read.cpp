@@ -457,7 +457,6 @@ Species EntryReader::read() {
   legal();
   look(species);
   evidence(species);
-  species.whole_json = root_.value->dump(-1, ' ', false, json::error_handler_t::replace);
   return species;
 }
 
@@ -511,6 +510,7 @@ Result<Species> read_species(std::string_view json_object_text) {
   EntryReader reader(entry, true);
   Species species = reader.read();
   if (reader.failed()) return reader.error();
+  species.whole_json = entry.dump(-1, ' ', false, json::error_handler_t::replace);
   return species;
 }
 

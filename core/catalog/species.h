@@ -135,7 +135,7 @@ struct Species {
   } look;
 
   std::string note;
-  std::string whole_json;  ///< the entry as it was read, so that fields this program does not use are kept
+  std::string whole_json;  ///< a keeper's own entry as it was read, so that fields this program does not use are kept; else empty
   std::vector<EvidenceEntry> evidence;
   bool operator==(const Species&) const = default;
 };

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include "catalog/plural.h"
 #include "edit/command.h"
 #include "edit/detail/lines.h"
-#include "catalog/plural.h"
 #include "plan/words.h"
 
 namespace shoalwright {

@@ -101,7 +101,7 @@ struct Piece {
 struct Group {
   std::string species;
   int count = 0;  ///< 0: a line kept for later, no animals
-  int have = 0;  ///< how many of them swim already
+  int have = 0;   ///< how many of them swim already
   std::optional<int> males, females, since_weeks, arrives_week;
   std::string note;
   std::string other_keys;

@@ -12,8 +12,8 @@ using GoesBefore = bool (*)(const void* less, const void* a, const void* b);
 /// Sorts pointers by what they point at; equal ones keep their order.
 void order_pointers(std::vector<const void*>& items, const void* less, GoesBefore before);
 
-/// Sorts items by `less`; equal ones keep their order. The sorting is compiled once for all types, where std::stable_sort would be
-/// compiled for each: every visitor downloads it. For short lists; where speed counts, use std::sort.
+/// Sorts items by `less`; equal ones keep their order. The sorting is compiled once for all types, where std::stable_sort would
+/// be compiled for each: every visitor downloads it. For short lists; where speed counts, use std::sort.
 template <class T, class Less>
 void sort_stable(std::vector<T>& items, const Less& less) {
   std::vector<const void*> order;

@@ -16,7 +16,7 @@ namespace {
 Animal animal_of(const char* id) {
   const Species* species = find_species(built_in(), id);
   EXPECT_NE(species, nullptr) << id;
-  return make_animal(animal_look(species != nullptr ? species->look : Species::Look{}));
+  return Animal{animal_look(species != nullptr ? species->look : Species::Look{}), {}, {}};
 }
 
 constexpr ImU32 paper = rgb(0x9FCBD2);
@@ -98,7 +98,7 @@ TEST(AnimalSheet, CatalogueAtPlateAndCardSize) {
           [&](ImDrawList* list) {
             for (size_t i = 0; i < species.size(); ++i) {
               const auto k = static_cast<int>(i);
-              draw(list, make_animal(animal_look(species[i].look)),
+              draw(list, Animal{animal_look(species[i].look), {}, {}},
                    ImVec2{cell.x * (static_cast<float>(k % columns) + 0.5f), cell.y * (static_cast<float>(k / columns) + 0.5f)});
             }
           },
@@ -123,11 +123,11 @@ TEST(Animals, EveryFormHasAtLeastThirtyStations) {
     AnimalLook look;
     look.form = static_cast<Form>(i);
     SCOPED_TRACE(word_of(look.form));
-    const Animal animal = make_animal(look);
-    for (const size_t level : {size_t{2}, size_t{3}}) {
+    const Animal animal = Animal{look, {}, {}};
+    for (const int level : {2, 3}) {
       // Stations show as different places along the body among the corners that are fully painted.
       std::set<int> places;
-      for (const MeshVertex& v : animal.meshes[level].vertices) {
+      for (const MeshVertex& v : mesh_at(animal, level).vertices) {
         if ((v.colour & IM_COL32_A_MASK) == IM_COL32_A_MASK) places.insert(static_cast<int>(std::lround(v.x * 2000)));
       }
       EXPECT_GE(places.size(), 30u);
@@ -138,13 +138,13 @@ TEST(Animals, EveryFormHasAtLeastThirtyStations) {
 TEST(Animals, TankSizedOnesStayWithinTheirCorners) {
   for (const Species& species : built_in().species) {
     SCOPED_TRACE(species.id);
-    const Animal animal = make_animal(animal_look(species.look));
-    EXPECT_LE(animal.meshes[0].vertices.size(), 400u);
-    EXPECT_LE(animal.meshes[1].vertices.size(), 440u);
-    EXPECT_LE(animal.meshes[2].vertices.size(), 2000u);
-    EXPECT_LE(animal.meshes[3].vertices.size(), 3200u);
-    EXPECT_LE(animal.silhouette.vertices.size(), 1000u);
-    for (const Mesh& mesh : animal.meshes) EXPECT_GE(mesh.vertices.size(), 100u);
+    const Animal animal = Animal{animal_look(species.look), {}, {}};
+    EXPECT_LE(mesh_at(animal, 0).vertices.size(), 400u);
+    EXPECT_LE(mesh_at(animal, 1).vertices.size(), 440u);
+    EXPECT_LE(mesh_at(animal, 2).vertices.size(), 2000u);
+    EXPECT_LE(mesh_at(animal, 3).vertices.size(), 3200u);
+    EXPECT_LE(silhouette_of(animal).vertices.size(), 1000u);
+    for (int level = 0; level < 4; ++level) EXPECT_GE(mesh_at(animal, level).vertices.size(), 100u);
   }
 }
 
@@ -227,8 +227,8 @@ TEST(Animals, BodiesHaveTheBuildOfTheirKind) {
   const Reach guppy = reach_of(animal_of("poecilia-reticulata"));
   AnimalLook plain = animal_of("poecilia-reticulata").look;
   plain.fins = Fins::plain;
-  EXPECT_GT(guppy.right, reach_of(make_animal(plain)).right + 0.05f);
-  EXPECT_GT(guppy.below, reach_of(make_animal(plain)).below + 0.04f);
+  EXPECT_GT(guppy.right, reach_of(Animal{plain, {}, {}}).right + 0.05f);
+  EXPECT_GT(guppy.below, reach_of(Animal{plain, {}, {}}).below + 0.04f);
 }
 
 TEST(Animals, LookingRightIsTheMirrorOfLookingLeft) {
@@ -249,9 +249,9 @@ TEST(Animals, AnUnknownLookStillHasAPicture) {
   look.form = "no-such-form";
   look.marks = {"no-such-mark"};
   look.colours = {"not a colour"};
-  const Animal animal = make_animal(animal_look(look));
+  const Animal animal = Animal{animal_look(look), {}, {}};
   EXPECT_EQ(animal.look.form, Form::slim_tetra);
-  EXPECT_FALSE(animal.meshes[1].empty());
+  EXPECT_FALSE(mesh_at(animal, 1).empty());
 }
 
 }  // namespace

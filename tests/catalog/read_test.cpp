@@ -51,7 +51,7 @@ TEST(ReadCatalog, EveryValueArrives) {
   EXPECT_EQ(s.look.marks, std::vector<std::string>{"wedge"});
   EXPECT_EQ(s.look.colours.size(), 4u);
   EXPECT_EQ(s.evidence.size(), 3u);
-  EXPECT_EQ(json::parse(s.whole_json, nullptr, false), full_entry());
+  EXPECT_EQ(s.whole_json, "") << "only a keeper's own entry travels with the plan";
 }
 
 TEST(ReadCatalog, NothingButAnArrayOfEntriesIsACatalogue) {

@@ -3,8 +3,8 @@
 
 #include <gtest/gtest.h>
 
-#include "edit/history.h"
 #include "catalog/plural.h"
+#include "edit/history.h"
 #include "plan/check.h"
 #include "share/plan_json.h"
 #include "support/plan_files.h"

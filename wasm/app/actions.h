@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What views hand back: plain wishes, collected during the frame and carried out after it (app/carry_out.cpp). A view never changes
-// a plan.
+// What views hand back: plain wishes, collected during the frame and carried out after it (app/carry_out.cpp). A view never
+// changes a plan.
 #pragma once
 
 #include <optional>
@@ -76,8 +76,8 @@ struct FocusItem {
   std::string id;
 };
 
-using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan, SavePlan,
-                            ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, Tell, FocusItem>;
+using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
+                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, Tell, FocusItem>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

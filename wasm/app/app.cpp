@@ -71,15 +71,21 @@ void show_what_is_held(App& app) {
 }
 
 void plan_changed(App& app) {
-  const Plan& plan = present(app.history);
-  app.now = assess(plan, app.catalog);
+  app.now = assess(present(app.history), app.catalog);
   show_what_is_held(app);
+  app.untold = true;
+  platform::wake();
+}
+
+void tell_page(App& app) {
+  if (!app.untold) return;
+  app.untold = false;
+  const Plan& plan = present(app.history);
   platform::keep_draft(plan_json(plan));
   platform::set_link(encode_link(plan, app.catalog));
   platform::set_title(plan.name.empty() ? "Shoalwright" : plan.name + " - Shoalwright");
   platform::set_plan_text(plan_text(look_at(app)));
   platform::say(spoken(app));
-  platform::wake();
 }
 
 void begin(App& app) {
@@ -93,7 +99,8 @@ void begin(App& app) {
     if (mine)
       plan = std::move(mine.value());
     else
-      app.notice = Notice{"The plan kept on this device cannot be read", mine.error().sentence + " It stays on the device; the demo is open instead."};
+      app.notice = Notice{"The plan kept on this device cannot be read",
+                          mine.error().sentence + " It stays on the device; the demo is open instead."};
   }
   if (app.notice) platform::leave_draft();
   app.history = begin_history(std::move(plan));

@@ -23,10 +23,10 @@ struct App {
   Preferences preferences;
   Measures measures;
 
-  Assessment now;                     ///< of the present plan
-  std::optional<Held> held;           ///< a kind in hand
+  Assessment now;                      ///< of the present plan
+  std::optional<Held> held;            ///< a kind in hand
   std::optional<PreviewPlan> preview;  ///< a remedy or a size that is pointed at
-  Plan shown;                         ///< what all views show
+  Plan shown;                          ///< what all views show
   Assessment shown_assessment;
   MarginTable now_margins, shown_margins;
   std::string previewing;
@@ -39,6 +39,7 @@ struct App {
   std::string pointed_species;
   Toast toast;
   std::optional<Notice> notice;
+  bool untold = false;  ///< the page has yet to hear of the present plan
 };
 
 /// Reads the catalogue and the plan to go on with: this tab's draft, else the demo.
@@ -57,8 +58,11 @@ void read_keys(const App& app, Actions& out);
 void open_link(App& app, const std::string& link);
 void open_file(App& app, const std::string& name, const std::string& text);
 
-/// The present plan has changed: assess it, keep it on the device, rewrite the address and the text form.
+/// The present plan has changed: assess it. The page hears of it with the next frame.
 void plan_changed(App& app);
+
+/// Tells the page of the present plan when it has changed: keeps it on the device, rewrites the address and the text form.
+void tell_page(App& app);
 
 /// Works out `shown` and its assessment from what is held or pointed at.
 void show_what_is_held(App& app);

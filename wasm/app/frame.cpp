@@ -34,7 +34,8 @@ void draw_hint(const Ui& ui, const Look& look, const Box& box) {
 /// The tank in the middle: front view with its tools, margins, view from above beside the stock.
 void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   const Box hint = box.cut_bottom(hint_height);
-  const float upper = box.h - first_height > 2 * 300 ? std::max(300.0f, (box.h - first_height) * 0.545f) : (box.h - first_height) * 0.58f;
+  const float upper =
+      box.h - first_height > 2 * 300 ? std::max(300.0f, (box.h - first_height) * 0.545f) : (box.h - first_height) * 0.58f;
   const Box front = box.cut_top(upper);
   const Box first = box.cut_top(first_height);
   draw_tank_front(app.ui, look, front, app.views.tank, out);
@@ -58,7 +59,8 @@ void draw_wide(App& app, const Look& look, Box box, Actions& out) {
     draw_shelf(app.ui, look, shelf, app.views.shelf, out);
   draw_centre(app, look, box, out);
   draw_assessment(app.ui, look, assessment, app.views.assessment, out);
-  if (folded && app.views.shelf.open && !look.held) draw_shelf(app.ui, look, {shelf.right(), box.y, 296, box.h}, app.views.shelf, out);
+  if (folded && app.views.shelf.open && !look.held)
+    draw_shelf(app.ui, look, {shelf.right(), box.y, 296, box.h}, app.views.shelf, out);
   if (look.held) draw_held(app.ui, look, {shelf.x, shelf.y, folded ? 296.0f : shelf.w, shelf.h}, app.views.held, out);
 }
 
@@ -93,6 +95,7 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
 }  // namespace
 
 void draw_frame(App& app) {
+  if (ImGui::GetFrameCount() > 1) tell_page(app);  // not before the first frame: it is waited for
   const platform::Surface surface = platform::surface();
   app.ui.touch = platform::device().coarse_pointer;
   app.ui.reduced_motion = platform::device().reduced_motion;

@@ -31,13 +31,13 @@ struct Held {
 struct Look {
   const Catalog& catalog;
   const History& history;
-  const Plan& plan;               ///< as it is
-  const Assessment& now;          ///< of `plan`
-  const Plan& shown;              ///< with what is held or previewed; the same as `plan` when nothing is
+  const Plan& plan;       ///< as it is
+  const Assessment& now;  ///< of `plan`
+  const Plan& shown;      ///< with what is held or previewed; the same as `plan` when nothing is
   const Assessment& shown_assessment;
   const MarginTable& now_margins;    ///< what stands behind the margins of `now`, counted in the kind in hand where it takes part
   const MarginTable& shown_margins;  ///< of `shown_assessment`
-  const std::string& previewing;  ///< title of the preview ("If you drop 8 here"), empty when nothing is shown but the plan
+  const std::string& previewing;     ///< title of the preview ("If you drop 8 here"), empty when nothing is shown but the plan
   const std::optional<Held>& held;
   const Preferences& preferences;
   const Measures& measures;  ///< numbers in the keeper's units

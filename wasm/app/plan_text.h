@@ -7,8 +7,8 @@
 
 namespace shoalwright {
 
-/// The plan as plain lines for platform::set_plan_text: title, stock as a table, margins, findings, cautions, and what can be done
-/// from there. Tells the plan as it is, not what is held.
+/// The plan as plain lines for platform::set_plan_text: title, stock as a table, margins, findings, cautions, and what can be
+/// done from there. Tells the plan as it is, not what is held.
 std::string plan_text(const Look& look);
 
 }  // namespace shoalwright

@@ -14,8 +14,8 @@ namespace {
 
 std::string rect_json(const Spots::Spot& spot) {
   char text[96];
-  std::snprintf(text, sizeof text, "[%.2f,%.2f,%.2f,%.2f]", double(spot.min.x), double(spot.min.y), double(spot.max.x - spot.min.x),
-                double(spot.max.y - spot.min.y));
+  std::snprintf(text, sizeof text, "[%.2f,%.2f,%.2f,%.2f]", double(spot.min.x), double(spot.min.y),
+                double(spot.max.x - spot.min.x), double(spot.max.y - spot.min.y));
   return text;
 }
 

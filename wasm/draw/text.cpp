@@ -90,7 +90,8 @@ bool load_faces(ImFontAtlas& atlas, const std::string_view (&bytes)[4], Faces& f
     if (i == index_of({Face::regular})) continue;
     config.MergeMode = true;  // into the font just added: letters that it lacks
     const std::string_view regular = bytes[index_of({Face::regular})];
-    if (!atlas.AddFontFromMemoryTTF(const_cast<char*>(regular.data()), static_cast<int>(regular.size()), 0, &config)) return false;
+    if (!atlas.AddFontFromMemoryTTF(const_cast<char*>(regular.data()), static_cast<int>(regular.size()), 0, &config))
+      return false;
   }
   faces = loaded;
   return true;

@@ -202,7 +202,7 @@ bool make_context() {
   attributes.alpha = false;
   attributes.depth = false;
   attributes.stencil = false;
-  attributes.antialias = false;  // Dear ImGui smooths its own edges
+  attributes.antialias = false;                  // Dear ImGui smooths its own edges
   attributes.enableExtensionsByDefault = false;  // none is used, and asking for each takes time
   const EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = emscripten_webgl_create_context("#drawing", &attributes);
   return context > 0 && emscripten_webgl_make_context_current(context) == EMSCRIPTEN_RESULT_SUCCESS;
@@ -237,6 +237,7 @@ void run(Listener listener) {
   s.listener.start();
   const std::string link = ask("link_at_start");
   if (!link.empty() && s.listener.link) s.listener.link(link);
+  draw(emscripten_get_now());  // at once: the screen's next turn may be a frame away
   wake();
   emscripten_exit_with_live_runtime();
 }

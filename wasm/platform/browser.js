@@ -12,7 +12,7 @@ mergeInto(LibraryManager.library, {
     from: 0,          // direction of the Tab that may be bringing the keyboard to the drawing
     measure: null,
     ratio: 0,         // device pixel ratio as last measured
-    line_to_em: 1,    // CSS font size over Dear ImGui's, which is the line height of the font
+    line_to_em: 0,    // CSS font size over Dear ImGui's, which is the line height of the font; 0: not measured yet
 
     put: function (text) {
       var bytes = lengthBytesUTF8(text) + 1;
@@ -34,6 +34,16 @@ mergeInto(LibraryManager.library, {
       _page_field(what);
       if (document.activeElement === shell.field) shell.to_canvas();  // before it is hidden, or the keyboard would go to the page
       shell.field.hidden = true;
+    },
+    em_of: function (line_px) {
+      var probe = shell.line_to_em || !document.fonts.check('100px Inter') ? null : document.createElement('canvas').getContext('2d');
+      if (probe) {
+        probe.font = '100px Inter';
+        var letters = probe.measureText('x');
+        var line = letters.fontBoundingBoxAscent + letters.fontBoundingBoxDescent;
+        if (line > 0) shell.line_to_em = 100 / line;
+      }
+      return line_px * (shell.line_to_em || 1);
     },
     to_canvas: function () {
       shell.from = 0;
@@ -196,13 +206,6 @@ mergeInto(LibraryManager.library, {
       page['drawing_lost'](false);
     });
 
-    var probe = document.createElement('canvas').getContext('2d');
-    if (probe) {
-      probe.font = '100px Inter';
-      var letters = probe.measureText('x');
-      var line = letters.fontBoundingBoxAscent + letters.fontBoundingBoxDescent;
-      if (line > 0) shell.line_to_em = 100 / line;
-    }
     page['connect']({
       link: function (text) { shell.event(0, text); },
       file: function (name, text) { shell.event(1, name.replace(/\n/g, ' ') + '\n' + text); },
@@ -274,7 +277,7 @@ mergeInto(LibraryManager.library, {
       return 'rgba(' + (colour & 255) + ',' + ((colour >> 8) & 255) + ',' + ((colour >> 16) & 255) + ',' + (colour >>> 24) / 255 + ')';
     };
     // Phones zoom the page into inputs under 16 px: there the input is set at 16 px and scaled down.
-    var em = line_px * shell.line_to_em;
+    var em = shell.em_of(line_px);
     var set = matchMedia('(pointer: coarse)').matches && em < 16 ? 16 : em;
     var scale = em / set;
     style.left = x + 'px';

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-// What Dear ImGui's renderer asks WebGL about its state, answered here. It asks before each frame so as to put everything back after it;
-// but nothing else draws on this canvas, and each question to the browser waits until all drawing so far is done (measured: 100 ms a
-// frame on a software rasteriser). The answers are a fresh context's state, which is as good to go back to as any.
-// The build gives the renderer these functions in place of the GL's (CMakeLists.txt beside this folder).
+// What Dear ImGui's renderer asks WebGL about its state, answered here. It asks before each frame so as to put everything back
+// after it; but nothing else draws on this canvas, and each question to the browser waits until all drawing so far is done
+// (measured: 100 ms a frame on a software rasteriser). The answers are a fresh context's state, which is as good to go back to as
+// any. The build gives the renderer these functions in place of the GL's (CMakeLists.txt beside this folder).
 #include <GLES3/gl3.h>
 
 extern "C" {
@@ -33,12 +33,12 @@ void shoalwright_gl_integer(GLenum what, GLint* answer) {
 
 GLboolean shoalwright_gl_is_enabled(GLenum) { return GL_FALSE; }
 
-// Whether the two shaders compiled: asking would wait for it, and with the same text everywhere the answer is yes or no WebGL 2 at all.
+// Whether the two shaders compiled: asking would wait for it, and with the same text everywhere the answer is yes or no WebGL 2
+// at all.
 void shoalwright_gl_shader(GLuint, GLenum what, GLint* answer) { *answer = what == GL_COMPILE_STATUS ? GL_TRUE : 0; }
 void shoalwright_gl_program(GLuint, GLenum what, GLint* answer) { *answer = what == GL_LINK_STATUS ? GL_TRUE : 0; }
 
 const GLubyte* shoalwright_gl_string(GLenum what) {
   return reinterpret_cast<const GLubyte*>(what == GL_VERSION ? "OpenGL ES 3.0" : "");
 }
-
 }

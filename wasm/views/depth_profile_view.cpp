@@ -29,7 +29,8 @@ void draw_profile(Ui& ui, const Look& look, const Box& box, float water_y, float
   const float y = head + 22;
   draw_panel(pen, {x, y + 1, 11, 11}, pen.palette->band, pen.palette->bandEdge, 1);
   x += 15 + draw_text(pen, type::axis, {x + 15, y}, pen.palette->ink2, "open");
-  for (int key = 1; key <= 4; ++key) pen.dl->AddRectFilled({x + 6 + float(key) * 3, y + 1}, {x + 9 + float(key) * 3, y + 12}, key_colour(*pen.palette, key));
+  for (int key = 1; key <= 4; ++key)
+    pen.dl->AddRectFilled({x + 6 + float(key) * 3, y + 1}, {x + 9 + float(key) * 3, y + 12}, key_colour(*pen.palette, key));
   draw_text(pen, type::axis, {x + 26, y}, pen.palette->ink2, "wanted");
   if (profile.depth_cm.empty()) return;
 
@@ -42,18 +43,21 @@ void draw_profile(Ui& ui, const Look& look, const Box& box, float water_y, float
   const float axis_y = layout.bottom_y + 6;
   const int step = top_l_cm > 12 ? 5 : top_l_cm > 6 ? 2 : 1;
   for (int value = 0; float(value) <= top_l_cm + 0.01f; value += step)
-    draw_text(pen, type::axis, {view.x + float(value) * view.px_per_l_cm, axis_y}, pen.palette->ink3, fixed_text(value, 0), Align::centre);
-  draw_text(pen, type::axis, {view.x, axis_y + 15}, pen.palette->ink3, look.measures.us ? "L/cm (metric) of depth" : "L per cm of depth");
+    draw_text(pen, type::axis, {view.x + float(value) * view.px_per_l_cm, axis_y}, pen.palette->ink3, fixed_text(value, 0),
+              Align::centre);
+  draw_text(pen, type::axis, {view.x, axis_y + 15}, pen.palette->ink3,
+            look.measures.us ? "L/cm (metric) of depth" : "L per cm of depth");
 
   if (profile.tightest < 0) return;
   const bool over = layout.spare_l_cm < 0;
   const float right = std::max(layout.tightest_to.x, layout.tightest_from.x);
   if (over) {
-    draw_tip(pen, {std::min(right + 4, box.right() - 4), layout.tightest_to.y + 8}, fixed_text(-double(layout.spare_l_cm), 1) + " L/cm over",
-             pen.palette->call, pen.palette->call, Align::right);
+    draw_tip(pen, {std::min(right + 4, box.right() - 4), layout.tightest_to.y + 8},
+             fixed_text(-double(layout.spare_l_cm), 1) + " L/cm over", pen.palette->call, pen.palette->call, Align::right);
   } else {
     draw_dimension(pen, layout.tightest_from, layout.tightest_to, pen.palette->ink);
-    draw_text(pen, medium(type::small), {right + 5, layout.tightest_to.y - 8}, pen.palette->ink, fixed_text(double(layout.spare_l_cm), 1));
+    draw_text(pen, medium(type::small), {right + 5, layout.tightest_to.y - 8}, pen.palette->ink,
+              fixed_text(double(layout.spare_l_cm), 1));
   }
 }
 

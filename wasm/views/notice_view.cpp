@@ -22,7 +22,8 @@ bool draw_notice(Ui& ui, const Box& window, std::string_view heading, std::strin
   draw_text(pen, semibold(type::lead), {card.x + air, card.y + air}, pen.palette->ink, heading);
   draw_wrapped(pen, type::body, {card.x + air, card.y + air + 22}, width - 2 * air, pen.palette->ink2, sentence);
   const bool pressed =
-      button(ui, "notice/back", {card.x + air, card.bottom() - air - 30}, "Back to my plan", {.kind = ButtonKind::remedy}).pressed;
+      button(ui, "notice/back", {card.x + air, card.bottom() - air - 30}, "Back to my plan", {.kind = ButtonKind::remedy})
+          .pressed;
   ImGui::EndChild();
   return pressed || ImGui::IsKeyPressed(ImGuiKey_Escape);
 }

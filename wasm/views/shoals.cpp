@@ -65,9 +65,10 @@ double resting_depth_cm(const Plan& plan, const Species& species, int i) {
 
 void keep_inside(const Water& water, const Species& species, DrawnAnimal& animal) {
   const double half = animal.length_cm / 2, tall = height_of(species) / 2;
-  animal.x_cm = std::clamp(animal.x_cm, std::min(half + 1, water.length_cm / 2), std::max(water.length_cm - half - 1, water.length_cm / 2));
-  animal.depth_cm =
-      std::clamp(animal.depth_cm, std::min(tall + 0.5, water.depth_cm / 2), std::max(water.depth_cm - tall * 0.75, water.depth_cm / 2));
+  animal.x_cm =
+      std::clamp(animal.x_cm, std::min(half + 1, water.length_cm / 2), std::max(water.length_cm - half - 1, water.length_cm / 2));
+  animal.depth_cm = std::clamp(animal.depth_cm, std::min(tall + 0.5, water.depth_cm / 2),
+                               std::max(water.depth_cm - tall * 0.75, water.depth_cm / 2));
 }
 
 /// Pushed away from those placed before, most along the tank, since every kind keeps to its depth.

@@ -23,7 +23,8 @@ void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const
   dashed_rect(pen.dl, from, to, dash_edge_drop(), pen.palette->ink, 1.2f);
   const float y = (from.y + to.y) / 2;
   draw_dimension(pen, {from.x, y}, {to.x, y}, pen.palette->ink, 1.5f);
-  draw_tip(pen, {(from.x + to.x) / 2, y - 10}, look.measures.length(lane_cm) + " run", pen.palette->edge, pen.palette->ink, Align::centre);
+  draw_tip(pen, {(from.x + to.x) / 2, y - 10}, look.measures.length(lane_cm) + " run", pen.palette->edge, pen.palette->ink,
+           Align::centre);
 }
 
 }  // namespace
@@ -47,7 +48,8 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
     for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
       if (!scene.pieces[i].x_cm) continue;
       const Extent extent = plan_extent(scene, scene.pieces[i]);
-      draw_letter(pen, piece_letter(int(i)), plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2), 15);
+      draw_letter(pen, piece_letter(int(i)), plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2),
+                  15);
     }
   pen.dl->PopClipRect();
   add_spot(ui, "tank.above", {view.corner.x, view.corner.y, px * size.x, px * size.y}, "The tank from above");

@@ -11,7 +11,8 @@ namespace shoalwright {
 
 Scene scene_of(const Plan& plan, Theme theme);
 
-/// Of `shown`; `before` gives the dashed line, null when nothing is held. `held_number` is the plate of the kind in hand, 0: none.
+/// Of `shown`; `before` gives the dashed line, null when nothing is held. `held_number` is the plate of the kind in hand, 0:
+/// none.
 ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const Plan* before, const Catalog& catalog,
                                int held_number);
 

@@ -32,7 +32,8 @@ struct Stage {
 
 Stage stage_of(const Scene& scene, const Box& box) {
   const Vec size = front_size_cm(scene);
-  const float px = std::max(0.5f, std::min(box.w / std::max(size.x, 1.0f), (box.h - lamp_room - base_room) / std::max(size.y, 1.0f)));
+  const float px =
+      std::max(0.5f, std::min(box.w / std::max(size.x, 1.0f), (box.h - lamp_room - base_room) / std::max(size.y, 1.0f)));
   const ImVec2 corner{std::floor(box.x + (box.w - px * size.x) / 2), std::floor(box.bottom() - base_room - px * size.y)};
   Stage stage{scene, {corner, px}, {corner.x, corner.y, px * size.x, px * size.y}, {}};
   const double length_cm = size.x - 2 * scene.glass_mm / 10;
@@ -66,8 +67,7 @@ void draw_tools(Ui& ui, const Look& look, const Box& box, Actions& out) {
   }
   if (box.w < used + 100) return;
   const float width = draw_text(pen, semibold(type::lead), {row.box.x, box.y + 12}, pen.palette->ink, "Front");
-  if (box.w > used + 220)
-    draw_text(pen, type::small, {row.box.x + width + 8, box.y + 15}, pen.palette->ink2, "drawn to scale");
+  if (box.w > used + 220) draw_text(pen, type::small, {row.box.x + width + 8, box.y + 15}, pen.palette->ink2, "drawn to scale");
 }
 
 /// The shoal under the pointer: the one with an animal nearest to it.
@@ -91,7 +91,8 @@ void draw_shoal(ImDrawList* list, const Look& look, const Stage& stage, const Sh
   if (!shoal.card) return;
   const Animal& animal = look.animals.get(shoal.species, shoal.card->look);
   for (const DrawnAnimal& one : shoal.animals)
-    draw_animal(list, animal, stage.at(one.x_cm, one.depth_cm), float(one.length_cm) * stage.view.px_per_cm, one.facing, one.tilt, tint);
+    draw_animal(list, animal, stage.at(one.x_cm, one.depth_cm), float(one.length_cm) * stage.view.px_per_cm, one.facing, one.tilt,
+                tint);
 }
 
 Box around(const Stage& stage, const Shoal& shoal) {
@@ -139,14 +140,16 @@ void draw_lane(const Pen& pen, const Look& look, const Stage& stage) {
   const Room& room = look.shown_assessment.room;
   const GroupRoom* tight = nullptr;
   for (const GroupRoom& group : room.groups)
-    if (group.lane_needed_cm > 0 && (!tight || group.lane_needed_cm - group.lane_cm > tight->lane_needed_cm - tight->lane_cm)) tight = &group;
+    if (group.lane_needed_cm > 0 && (!tight || group.lane_needed_cm - group.lane_cm > tight->lane_needed_cm - tight->lane_cm))
+      tight = &group;
   const Layer* layer = &room.layers[1];
   if (tight)
     for (const Layer& one : room.layers)
       if (std::abs(one.lane_cm - tight->lane_cm) < 0.05) layer = &one;
   const double lane_cm = tight ? tight->lane_cm : layer->lane_cm;
   if (!(lane_cm > 0)) return;
-  const double depth_cm = (layer->from_cm + layer->to_cm) / 2, length_cm = front_size_cm(stage.scene).x - 2 * stage.scene.glass_mm / 10;
+  const double depth_cm = (layer->from_cm + layer->to_cm) / 2,
+               length_cm = front_size_cm(stage.scene).x - 2 * stage.scene.glass_mm / 10;
   const double half = std::min(lane_cm, length_cm) / 2;
   const ImVec2 a = stage.at(length_cm / 2 - half, depth_cm), b = stage.at(length_cm / 2 + half, depth_cm);
   pen.dl->AddLine(a, b, with_alpha(pen.palette->raised, 0.75f), 5);
@@ -185,12 +188,14 @@ void draw_held_shoal(const Pen& pen, const Look& look, const Stage& stage, const
   dashed_level(pen, stage, band.to_cm);
   const std::string words = "swims " + fixed_text(look.measures.length_out(band.from_cm), 0) + " to " +
                             fixed_text(look.measures.length_out(band.to_cm), 0) + " " + look.measures.length_unit() + " down";
-  draw_tip(pen, {stage.water.right() - 6, stage.at(0, band.from_cm).y + 6}, words, pen.palette->ghost, pen.palette->ink, Align::right);
+  draw_tip(pen, {stage.water.right() - 6, stage.at(0, band.from_cm).y + 6}, words, pen.palette->ghost, pen.palette->ink,
+           Align::right);
   const Shoal shoal = place_held(look.shown, *held.species, held.count, held.x_cm, others);
   const Animal& animal = look.animals.get(shoal.species, held.species->look);
   for (const DrawnAnimal& one : shoal.animals) {
     const ImU32 water = water_colour(*pen.palette, TimeOfDay::day, float(one.depth_cm / std::max(1.0, stage.scene.fill_cm)));
-    draw_ghost(pen.dl, animal, stage.at(one.x_cm, one.depth_cm), float(one.length_cm) * stage.view.px_per_cm, one.facing, one.tilt, water);
+    draw_ghost(pen.dl, animal, stage.at(one.x_cm, one.depth_cm), float(one.length_cm) * stage.view.px_per_cm, one.facing,
+               one.tilt, water);
   }
   if (shoal.animals.empty()) return;
   const Box box = around(stage, shoal);
@@ -209,7 +214,8 @@ void follow_hand(const Look& look, const Stage& stage, Actions& out) {
   if (over) {
     const Vec place = front_place(stage.view, stage.scene, pointer);
     const double x_cm = double(place.x), depth_cm = stage.scene.fill_cm - double(place.y);
-    if (!look.held->over_tank || x_cm != look.held->x_cm || depth_cm != look.held->depth_cm) out.push_back(HoldOver{x_cm, depth_cm});
+    if (!look.held->over_tank || x_cm != look.held->x_cm || depth_cm != look.held->depth_cm)
+      out.push_back(HoldOver{x_cm, depth_cm});
   } else if (look.held->over_tank) {
     out.push_back(HoldOver{});
   }
@@ -225,7 +231,8 @@ void follow_hand(const Look& look, const Stage& stage, Actions& out) {
 }
 
 /// Pointing at a shoal, and dragging it out of the tank.
-void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vector<Shoal>& shoals, TankState& mine, Actions& out) {
+void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vector<Shoal>& shoals, TankState& mine,
+                    Actions& out) {
   const ImVec2 pointer = ImGui::GetIO().MousePos;
   const Item tank = item(ui, "tank.front", stage.glass, "The tank from the front", {.ring = Ring::inside});
   const Shoal* under = tank.hovered ? shoal_at(stage, shoals, pointer) : nullptr;
@@ -263,7 +270,8 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   const Stage stage = stage_of(mine.scene.built_for, rest);
 
   // The animals that stay where they are; what is in hand is drawn over them.
-  const std::vector<Shoal> shoals = place_shoals(look.held ? look.plan : look.shown, look.held ? resolve_stock(look.plan, look.catalog) : stock);
+  const std::vector<Shoal> shoals =
+      place_shoals(look.held ? look.plan : look.shown, look.held ? resolve_stock(look.plan, look.catalog) : stock);
   pen.dl->PushClipRect(box.min(), box.max(), true);
   draw_front_stand(pen.dl, mine.scene, stage.view);
   draw_front_back(pen.dl, mine.scene, stage.view);
@@ -287,8 +295,8 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
 
   if (shoals.empty() && !look.held) {
     const ImVec2 middle = stage.water.centre();
-    draw_tip(pen, {middle.x, middle.y - 12}, "No fish yet. Drag one in from the shelf; the water will follow it.", pen.palette->edge,
-             pen.palette->ink, Align::centre);
+    draw_tip(pen, {middle.x, middle.y - 12}, "No fish yet. Drag one in from the shelf; the water will follow it.",
+             pen.palette->edge, pen.palette->ink, Align::centre);
   }
   if (look.held) {
     add_spot(ui, "tank.front", stage.glass, "The tank from the front");
@@ -297,7 +305,8 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
     follow_pointer(ui, look, stage, shoals, mine, out);
   }
   for (const Shoal& shoal : shoals)
-    if (!shoal.animals.empty()) add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));
+    if (!shoal.animals.empty())
+      add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));
   if (with_profile) draw_profile(ui, look, profile_box, stage.water.y, stage.view.px_per_cm, mine.profile);
 }
 

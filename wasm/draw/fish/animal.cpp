@@ -239,26 +239,31 @@ const FishShape& fish_shape(Form form) {
   return shapes[std::min(static_cast<int>(form), static_cast<int>(Form::goby))];
 }
 
-Animal make_animal(const AnimalLook& look) {
-  Animal animal;
-  animal.look = look;
-  for (int level = 0; level < 4; ++level) animal.meshes[static_cast<size_t>(level)] = mesh_of(look, false, level);
+const Mesh& mesh_at(const Animal& animal, int level) {
+  Mesh& mesh = animal.meshes[static_cast<size_t>(level)];
+  if (mesh.empty()) mesh = mesh_of(animal.look, false, level);
+  return mesh;
+}
+
+const Mesh& silhouette_of(const Animal& animal) {
   // Shells and limbs have outlines that few corners would show; fish outlines have a fineness of their own.
-  const bool fish = look.form != Form::shrimp && look.form != Form::snail && look.form != Form::frog;
-  animal.silhouette = mesh_of(look, true, fish ? 1 : 2);
-  return animal;
+  const Form form = animal.look.form;
+  const bool fish = form != Form::shrimp && form != Form::snail && form != Form::frog;
+  if (animal.silhouette.empty()) animal.silhouette = mesh_of(animal.look, true, fish ? 1 : 2);
+  return animal.silhouette;
 }
 
 const Animal& AnimalStore::get(const std::string& species, const Species::Look& look) {
-  auto& entry = by_species_[species];
-  if (entry.second.silhouette.empty() || !(entry.first == look)) entry = {look, make_animal(animal_look(look))};
-  return entry.second;
+  const auto [found, fresh] = by_species_.try_emplace(species);
+  auto& [of, animal] = found->second;
+  if (fresh || !(of == look)) found->second = {look, Animal{.look = animal_look(look), .meshes = {}, .silhouette = {}}};
+  return animal;
 }
 
 void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt,
                  const Tint& tint) {
   if (!(length_px > 0.5f)) return;
-  emit(list, animal.meshes[static_cast<size_t>(level_for(length_px))],
+  emit(list, mesh_at(animal, level_for(length_px)),
        {.origin = centre, .scale = length_px, .tilt = facing < 0 ? -tilt : tilt, .mirrored = facing >= 0}, tint);
 }
 
@@ -268,12 +273,12 @@ void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float len
 
 void draw_silhouette(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, ImU32 ink, ImU32 paper) {
   if (!(length_px > 0.5f)) return;
-  emit_tones(list, animal.silhouette, {.origin = centre, .scale = length_px}, paper, ink);
+  emit_tones(list, silhouette_of(animal), {.origin = centre, .scale = length_px}, paper, ink);
 }
 
 Reach reach_of(const Animal& animal) {
   Reach reach;
-  for (const MeshVertex& v : animal.meshes[1].vertices) {
+  for (const MeshVertex& v : mesh_at(animal, 1).vertices) {
     reach.left = std::max(reach.left, -v.x);
     reach.right = std::max(reach.right, v.x);
     reach.below = std::max(reach.below, -v.y);

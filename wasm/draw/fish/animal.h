@@ -85,15 +85,17 @@ bool mark_from_word(const std::string& word, Mark& mark);
 const char* word_of(Form form);
 const char* word_of(Mark mark);
 
-/// An animal ready to draw: meshes of four finenesses and a one-tone outline, made once from its look. One body length (tip of
-/// the snout to the tip of a plain tail; shell of a snail, snout to vent of a frog) is 1, the middle of it is the origin, it
-/// looks left.
+/// An animal to draw. Its meshes, four finenesses and a one-tone outline, are made when they are first drawn: a shelf row needs
+/// the outline alone. One body length (tip of the snout to the tip of a plain tail; shell of a snail, snout to vent of a frog) is
+/// 1, the middle of it is the origin, it looks left.
 struct Animal {
   AnimalLook look;
-  std::array<Mesh, 4> meshes;
-  Mesh silhouette;
+  mutable std::array<Mesh, 4> meshes;
+  mutable Mesh silhouette;
 };
-Animal make_animal(const AnimalLook& look);
+/// `level` 0 for the smallest, 3 for large pictures.
+const Mesh& mesh_at(const Animal& animal, int level);
+const Mesh& silhouette_of(const Animal& animal);
 
 /// Keeps animals by species, so that each is made once. Owned by the app.
 class AnimalStore {

@@ -71,31 +71,35 @@ function given_up(error) {
   else fail('The planner could not be started.', `Try again, or open the link in another browser. (${error.message})`);
 }
 
-async function start() {
-  apply_theme();
-  const able = typeof WebAssembly === 'object' && WebAssembly.validate(SIMD);
-  const program = able ? program_answer() : null;
-  const fonts = able ? Promise.all(Object.keys(FONTS).map(load_font)) : null;
-  const drafts = open_drafts(location.hash.startsWith('#p=') ? location.hash : '').then(found => {
+function find_drafts() {
+  return open_drafts(location.hash.startsWith('#p=') ? location.hash : '').then(found => {
     page.drafts = found;
     listen();
   });
-  if (!able) {
-    await drafts;
+}
+
+async function start() {
+  apply_theme();
+  if (!(typeof WebAssembly === 'object' && WebAssembly.validate(SIMD))) {
+    await find_drafts();
     return fail('This browser is too old for the planner: it lacks WebAssembly SIMD.',
       'Bring the browser up to date (one from 2023 or later will do), or open the link in another one.');
   }
+  const program = program_answer();
+  const ready = [];
   window.Module = {
     page,
     instantiateWasm(imports, receive) {
-      Promise.all([WebAssembly.instantiateStreaming(program, imports), fonts, drafts])
+      Promise.all([WebAssembly.instantiateStreaming(program, imports), ...ready])
         .then(([{ instance, module }]) => receive(instance, module)).catch(given_up);
       return {};
     },
     onAbort: stopped,
   };
   window.addEventListener('error', ({ error }) => error instanceof WebAssembly.RuntimeError && stopped(error.message));
-  await Promise.all([load_script('planner.js'), program, fonts, drafts]);
+  const script = load_script('planner.js');  // on its way before the device is asked for drafts, which takes a while
+  ready.push(...Object.keys(FONTS).map(load_font), find_drafts());
+  await Promise.all([script, program, ...ready]);
 }
 
 start().catch(given_up);

@@ -16,7 +16,7 @@ namespace {
 Animal animal_of(const char* id) {
   const Species* species = find_species(built_in(), id);
   EXPECT_NE(species, nullptr) << id;
-  return Animal{animal_look(species != nullptr ? species->look : Species::Look{}), {}, {}};
+  return Animal{animal_look(species != nullptr ? species->look : Species::Look{}), {}, {}, {}};
 }
 
 constexpr ImU32 paper = rgb(0x9FCBD2);
@@ -98,7 +98,7 @@ TEST(AnimalSheet, CatalogueAtPlateAndCardSize) {
           [&](ImDrawList* list) {
             for (size_t i = 0; i < species.size(); ++i) {
               const auto k = static_cast<int>(i);
-              draw(list, Animal{animal_look(species[i].look), {}, {}},
+              draw(list, Animal{animal_look(species[i].look), {}, {}, {}},
                    ImVec2{cell.x * (static_cast<float>(k % columns) + 0.5f), cell.y * (static_cast<float>(k / columns) + 0.5f)});
             }
           },
@@ -123,7 +123,7 @@ TEST(Animals, EveryFormHasAtLeastThirtyStations) {
     AnimalLook look;
     look.form = static_cast<Form>(i);
     SCOPED_TRACE(word_of(look.form));
-    const Animal animal = Animal{look, {}, {}};
+    const Animal animal = Animal{look, {}, {}, {}};
     for (const int level : {2, 3}) {
       // Stations show as different places along the body among the corners that are fully painted.
       std::set<int> places;
@@ -138,7 +138,7 @@ TEST(Animals, EveryFormHasAtLeastThirtyStations) {
 TEST(Animals, TankSizedOnesStayWithinTheirCorners) {
   for (const Species& species : built_in().species) {
     SCOPED_TRACE(species.id);
-    const Animal animal = Animal{animal_look(species.look), {}, {}};
+    const Animal animal = Animal{animal_look(species.look), {}, {}, {}};
     EXPECT_LE(mesh_at(animal, 0).vertices.size(), 400u);
     EXPECT_LE(mesh_at(animal, 1).vertices.size(), 440u);
     EXPECT_LE(mesh_at(animal, 2).vertices.size(), 2000u);
@@ -227,8 +227,8 @@ TEST(Animals, BodiesHaveTheBuildOfTheirKind) {
   const Reach guppy = reach_of(animal_of("poecilia-reticulata"));
   AnimalLook plain = animal_of("poecilia-reticulata").look;
   plain.fins = Fins::plain;
-  EXPECT_GT(guppy.right, reach_of(Animal{plain, {}, {}}).right + 0.05f);
-  EXPECT_GT(guppy.below, reach_of(Animal{plain, {}, {}}).below + 0.04f);
+  EXPECT_GT(guppy.right, reach_of(Animal{plain, {}, {}, {}}).right + 0.05f);
+  EXPECT_GT(guppy.below, reach_of(Animal{plain, {}, {}, {}}).below + 0.04f);
 }
 
 TEST(Animals, LookingRightIsTheMirrorOfLookingLeft) {
@@ -249,7 +249,7 @@ TEST(Animals, AnUnknownLookStillHasAPicture) {
   look.form = "no-such-form";
   look.marks = {"no-such-mark"};
   look.colours = {"not a colour"};
-  const Animal animal = Animal{animal_look(look), {}, {}};
+  const Animal animal = Animal{animal_look(look), {}, {}, {}};
   EXPECT_EQ(animal.look.form, Form::slim_tetra);
   EXPECT_FALSE(mesh_at(animal, 1).empty());
 }

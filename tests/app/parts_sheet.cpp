@@ -245,7 +245,7 @@ void rows_part(Ui& ui, PartsSheet& sheet) {
     if (i == 2) draw_ring(ui, box, {.rounding = 2, .ring = Ring::inside});
     const Pen on = pen_of(ui);
     const float x = box.x + 70;
-    draw_silhouette(on.dl, Animal{line.look, {}, {}}, {box.x + 36, box.y + 29}, line.length_px, i == 3 ? p.edge : p.ink2,
+    draw_silhouette(on.dl, Animal{line.look, {}, {}, {}}, {box.x + 36, box.y + 29}, line.length_px, i == 3 ? p.edge : p.ink2,
                     p.panel);
     draw_text(on, medium(type::body), {x, box.y + 6}, p.ink, line.name);
     draw_text(on, italic(type::axis), {x, box.y + 24}, p.ink3, line.latin);

@@ -153,6 +153,47 @@ describe('a keeper at a desk', () => {
   }));
 });
 
+describe('from nothing', () => {
+  test('the riverbank: its tank, water and stock', () => with_planner({}, async planner => {
+    const demo = (await planner.state()).plan;
+    await planner.click('top.file');
+    await planner.click('top.file/new');
+    assert.equal((await planner.state()).plan.stock.length, 0);
+    const fill = async (field, text) => {
+      await planner.click(field);
+      await planner.page.keyboard.press('Control+a');
+      await planner.type(text);
+      await planner.press('Enter');
+    };
+    await fill('top.name', demo.name);
+    await planner.click('top.size');
+    for (const [field, value] of [['length', 90], ['width', 45], ['height', 45], ['glass', 8], ['fill', 41.5]])
+      if ((await planner.state()).rects[`tank_sheet.${field}`]) await fill(`tank_sheet.${field}`, String(value));
+    await planner.picture('planner-own-measures');
+    await planner.press('Escape');
+    await planner.click('water.enter');
+    for (const [field, value] of [['temperature', 14], ['ph', 7.6], ['gh', 13], ['kh', 8], ['nitrate', 10]]) await fill(`water_sheet.tap.${field}`, String(value));
+    await planner.click('water_sheet.aim/1');
+    for (const [field, value] of [['temperature', 25], ['ph', 6.8], ['gh', 7], ['kh', 3.2]]) await fill(`water_sheet.aim.${field}`, String(value));
+    await planner.click('water_sheet.planting/1');
+    await planner.press('Escape');
+    for (const [words, species, count] of [['harlequin', 'trigonostigma-heteromorpha', 10], ['sterba', 'hoplisoma-sterbai', 8], ['threadfin', 'iriatherina-werneri', 6], ['honey', 'trichogaster-chuna', 2]]) {
+      await find_on_shelf(planner, words, species);
+      await planner.drag(`shelf.row/${species}`, 'tank.front');
+      const step = async way => planner.click(`stock.count/${species}/${way}`);
+      for (let there = count_of((await planner.state()).plan, species); there !== count; there += there < count ? 1 : -1) await step(there < count ? 'more' : 'less');
+    }
+    const { plan, assessment } = await planner.state();
+    assert.equal(plan.name, demo.name);
+    assert.deepEqual(plan.tank, demo.tank);
+    for (const key of ['temperature_c', 'ph', 'gh_dgh', 'kh_dkh', 'nitrate_mg_l']) assert.equal(plan.source[key], demo.source[key], key);
+    assert.deepEqual(plan.water, demo.water);
+    assert.deepEqual(plan.stock.map(group => [group.species, group.count]), demo.stock.map(group => [group.species, group.count]));
+    assert.deepEqual(assessment.findings.filter(finding => ['harm', 'strain'].includes(finding.severity)), []);
+    await planner.picture('planner-from-nothing');
+  }));
+});
+
 describe('sharing', () => {
   test('a link opens the same plan in a friend\'s browser', () => with_planner({}, async planner => {
     await planner.click('stock.count/trichogaster-chuna/more');

@@ -27,6 +27,21 @@ void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const
            Align::centre);
 }
 
+/// The letter of each piece at its middle, or beside a letter that stands there already.
+void draw_letters(const Pen& pen, const Scene& scene, const PlanView& view) {
+  constexpr float size = 15, apart = size + 2;
+  std::vector<ImVec2> taken;
+  for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
+    if (!scene.pieces[i].x_cm) continue;
+    const Extent extent = plan_extent(scene, scene.pieces[i]);
+    ImVec2 at = plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2);
+    for (const ImVec2& other : taken)
+      if (std::abs(at.x - other.x) < apart && std::abs(at.y - other.y) < apart) at.x = other.x + apart;
+    draw_letter(pen, piece_letter(static_cast<int>(i)), at, size);
+    taken.push_back(at);
+  }
+}
+
 }  // namespace
 
 void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions&) {
@@ -44,13 +59,7 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   pen.dl->PushClipRect(box.min(), box.max(), true);
   draw_plan_view(pen.dl, mine.scene, view);
   if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view);
-  if (look.preferences.show_numbers)
-    for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
-      if (!scene.pieces[i].x_cm) continue;
-      const Extent extent = plan_extent(scene, scene.pieces[i]);
-      draw_letter(pen, piece_letter(int(i)), plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2),
-                  15);
-    }
+  if (look.preferences.show_numbers) draw_letters(pen, scene, view);
   pen.dl->PopClipRect();
   add_spot(ui, "tank.above", {view.corner.x, view.corner.y, px * size.x, px * size.y}, "The tank from above");
   const float foot = view.corner.y + px * size.y + 3;

@@ -256,7 +256,8 @@ const Mesh& silhouette_of(const Animal& animal) {
 const Animal& AnimalStore::get(const std::string& species, const Species::Look& look) {
   const auto [found, fresh] = by_species_.try_emplace(species);
   auto& [of, animal] = found->second;
-  if (fresh || !(of == look)) found->second = {look, Animal{.look = animal_look(look), .meshes = {}, .silhouette = {}}};
+  if (fresh || !(of == look))
+    found->second = {look, Animal{.look = animal_look(look), .meshes = {}, .silhouette = {}, .reach = {}}};
   return animal;
 }
 
@@ -277,13 +278,15 @@ void draw_silhouette(ImDrawList* list, const Animal& animal, ImVec2 centre, floa
 }
 
 Reach reach_of(const Animal& animal) {
+  if (animal.reach) return *animal.reach;
   Reach reach;
-  for (const MeshVertex& v : mesh_at(animal, 1).vertices) {
+  for (const MeshVertex& v : silhouette_of(animal).vertices) {
     reach.left = std::max(reach.left, -v.x);
     reach.right = std::max(reach.right, v.x);
     reach.below = std::max(reach.below, -v.y);
     reach.above = std::max(reach.above, v.y);
   }
+  animal.reach = reach;
   return reach;
 }
 

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -85,6 +86,11 @@ bool mark_from_word(const std::string& word, Mark& mark);
 const char* word_of(Form form);
 const char* word_of(Mark mark);
 
+/// How far the drawing reaches from its centre at length 1, fins and threads included: left, right, below, above, looking left.
+struct Reach {
+  float left = 0, right = 0, below = 0, above = 0;
+};
+
 /// An animal to draw. Its meshes, four finenesses and a one-tone outline, are made when they are first drawn: a shelf row needs
 /// the outline alone. One body length (tip of the snout to the tip of a plain tail; shell of a snail, snout to vent of a frog) is
 /// 1, the middle of it is the origin, it looks left.
@@ -92,6 +98,7 @@ struct Animal {
   AnimalLook look;
   mutable std::array<Mesh, 4> meshes;
   mutable Mesh silhouette;
+  mutable std::optional<Reach> reach;
 };
 /// `level` 0 for the smallest, 3 for large pictures.
 const Mesh& mesh_at(const Animal& animal, int level);
@@ -117,10 +124,6 @@ void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float len
 /// One-tone outline for a shelf row: body in ink, fins in lighter ink, marks and eye in the colour of the paper. Looks left.
 void draw_silhouette(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, ImU32 ink, ImU32 paper);
 
-/// How far the drawing reaches from its centre at length 1, fins and threads included: left, right, below, above, looking left.
-struct Reach {
-  float left = 0, right = 0, below = 0, above = 0;
-};
 Reach reach_of(const Animal& animal);
 
 }  // namespace shoalwright

@@ -294,9 +294,10 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   pen.dl->PopClipRect();
 
   if (shoals.empty() && !look.held) {
-    const ImVec2 middle = stage.water.centre();
-    draw_tip(pen, {middle.x, middle.y - 12}, "No fish yet. Drag one in from the shelf; the water will follow it.",
-             pen.palette->edge, pen.palette->ink, Align::centre);
+    // High up: the clear run stands at half depth.
+    draw_tip(pen, {stage.water.centre().x, stage.water.y + stage.water.h * 0.2f},
+             "No fish yet. Drag one in from the shelf; the water will follow it.", pen.palette->edge, pen.palette->ink,
+             Align::centre);
   }
   if (look.held) {
     add_spot(ui, "tank.front", stage.glass, "The tank from the front");

@@ -52,16 +52,6 @@ async function load_font(name) {
   face.load().catch(() => {});  // the page's own letters may come later than the drawing's
 }
 
-function load_script(file) {
-  return new Promise((loaded, failed) => {
-    const script = document.createElement('script');
-    script.src = file;
-    script.addEventListener('load', loaded);
-    script.addEventListener('error', () => failed(new Missing(file)));
-    document.head.append(script);
-  });
-}
-
 function stopped(why) {
   fail('The planner has stopped.', `Your plan is kept on this device. Try again, or take it along. (${why})`);
 }
@@ -78,28 +68,25 @@ function find_drafts() {
   });
 }
 
-async function start() {
+/** Asks for all parts at once and lets the program, whose script runs next, wait for them. */
+function start() {
   apply_theme();
-  if (!(typeof WebAssembly === 'object' && WebAssembly.validate(SIMD))) {
-    await find_drafts();
-    return fail('This browser is too old for the planner: it lacks WebAssembly SIMD.',
-      'Bring the browser up to date (one from 2023 or later will do), or open the link in another one.');
-  }
-  const program = program_answer();
-  const ready = [];
+  const able = typeof WebAssembly === 'object' && WebAssembly.validate(SIMD);
+  const program = able ? program_answer().then(answer => WebAssembly.compileStreaming(answer)) : null;
+  const parts = able ? Promise.all([program, ...Object.keys(FONTS).map(load_font), find_drafts()]) : find_drafts();
   window.Module = {
     page,
     instantiateWasm(imports, receive) {
-      Promise.all([WebAssembly.instantiateStreaming(program, imports), ...ready])
-        .then(([{ instance, module }]) => receive(instance, module)).catch(given_up);
+      if (able)
+        parts.then(async ([module]) => receive(await WebAssembly.instantiate(module, imports), module)).catch(given_up);
       return {};
     },
     onAbort: stopped,
   };
   window.addEventListener('error', ({ error }) => error instanceof WebAssembly.RuntimeError && stopped(error.message));
-  const script = load_script('planner.js');  // on its way before the device is asked for drafts, which takes a while
-  ready.push(...Object.keys(FONTS).map(load_font), find_drafts());
-  await Promise.all([script, program, ...ready]);
+  document.addEventListener('DOMContentLoaded', () => window.UTF8ToString || given_up(new Missing('planner.js')));
+  parts.then(() => able || fail('This browser is too old for the planner: it lacks WebAssembly SIMD.',
+    'Bring the browser up to date (one from 2023 or later will do), or open the link in another one.')).catch(given_up);
 }
 
-start().catch(given_up);
+start();

@@ -4,18 +4,18 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <nlohmann/json.hpp>
 #include <set>
 
 #include "catalog/detail/shapes.h"
 #include "catalog/detail/words.h"
 #include "catalog/fold.h"
+#include "units/json.h"
 
 namespace shoalwright {
 
 namespace {
 
-using nlohmann::json;
+using Kind = Json::Kind;
 
 constexpr double rounding = 1e-6;
 
@@ -27,14 +27,14 @@ constexpr Bounds length_bounds_cm{0.01, 60}, temperature_bounds_c{0, 40}, ph_bou
 
 /// A place in the entry: its value (null where the key is absent) and its path from the entry's root.
 struct Node {
-  const json* value = nullptr;
+  const Json* value = nullptr;
   std::string path;
 };
 
 /// Reads one entry and remembers the first thing that was wrong with it.
 class EntryReader {
  public:
-  EntryReader(const json& entry, bool own) : root_{&entry, ""}, own_(own) {}
+  EntryReader(const Json& entry, bool own) : root_{&entry, ""}, own_(own) {}
 
   Species read();
   bool failed() const { return failed_; }
@@ -53,15 +53,15 @@ class EntryReader {
   Node child(const Node& parent, const char* key, Must must) {
     Node node{nullptr, parent.path + "/" + key};
     if (!parent.value) return node;
-    const auto found = parent.value->find(key);
-    if (found != parent.value->end() && !(own_ && found->is_null())) node.value = &*found;
+    const Json* found = find(*parent.value, key);
+    if (found != nullptr && !(own_ && found->kind == Kind::null)) node.value = found;
     if (!node.value && needed(must)) fail(node.path, "is missing");
     return node;
   }
 
   Node object(const Node& parent, const char* key, Must must, std::initializer_list<const char*> known) {
     Node node = child(parent, key, must);
-    if (node.value && !node.value->is_object()) {
+    if (node.value && node.value->kind != Kind::object) {
       fail(node.path, "has to be an object");
       node.value = nullptr;
     }
@@ -71,17 +71,17 @@ class EntryReader {
 
   void only(const Node& node, std::initializer_list<const char*> known) {
     if (!node.value || own_) return;
-    for (const auto& item : node.value->items()) {
-      const auto same = [&](const char* key) { return item.key() == key; };
-      if (std::none_of(known.begin(), known.end(), same)) fail(node.path + "/" + item.key(), "is no field of the catalogue");
+    for (const JsonMember& item : node.value->members) {
+      const auto same = [&](const char* key) { return item.key == key; };
+      if (std::none_of(known.begin(), known.end(), same)) fail(node.path + "/" + item.key, "is no field of the catalogue");
     }
   }
 
   std::optional<double> number(const Node& parent, const char* key, Must must, Bounds bounds) {
     const Node node = child(parent, key, must);
     if (!node.value) return std::nullopt;
-    if (!node.value->is_number()) return fail(node.path, "has to be a number"), std::nullopt;
-    const double value = node.value->get<double>();
+    if (node.value->kind != Kind::number) return fail(node.path, "has to be a number"), std::nullopt;
+    const double value = node.value->number;
     if (!(value >= bounds.low && value <= bounds.high)) return fail(node.path, "has to be " + bounds_text(bounds)), std::nullopt;
     return value;
   }
@@ -91,8 +91,8 @@ class EntryReader {
     if (!node.value) return std::nullopt;
     const Bounds bounds{static_cast<double>(low), static_cast<double>(high)};
     const std::string expectation = "has to be a whole number, " + bounds_text(bounds);
-    if (!node.value->is_number()) return fail(node.path, expectation), std::nullopt;
-    const double value = node.value->get<double>();
+    if (node.value->kind != Kind::number) return fail(node.path, expectation), std::nullopt;
+    const double value = node.value->number;
     if (!(value >= bounds.low && value <= bounds.high && value == std::floor(value)))
       return fail(node.path, expectation), std::nullopt;
     return static_cast<int>(value);
@@ -101,15 +101,15 @@ class EntryReader {
   bool flag(const Node& parent, const char* key, Must must) {
     const Node node = child(parent, key, must);
     if (!node.value) return false;
-    if (!node.value->is_boolean()) return fail(node.path, "has to be true or false"), false;
-    return node.value->get<bool>();
+    if (node.value->kind != Kind::boolean) return fail(node.path, "has to be true or false"), false;
+    return node.value->boolean;
   }
 
   std::string text(const Node& parent, const char* key, Must must, bool may_be_empty = false) {
     const Node node = child(parent, key, must);
     if (!node.value) return "";
-    if (!node.value->is_string()) return fail(node.path, "has to be text"), "";
-    std::string value = node.value->get<std::string>();
+    if (node.value->kind != Kind::text) return fail(node.path, "has to be text"), "";
+    std::string value = node.value->text;
     if (value.empty() && !may_be_empty) fail(node.path, "has to be text that says something");
     return value;
   }
@@ -139,11 +139,11 @@ class EntryReader {
     const Node node = child(parent, key, must);
     std::vector<std::string> values;
     if (!node.value) return values;
-    if (!node.value->is_array()) return fail(node.path, "has to be a list of texts"), values;
-    for (const json& item : *node.value) {
+    if (node.value->kind != Kind::list) return fail(node.path, "has to be a list of texts"), values;
+    for (const Json& item : node.value->items) {
       const std::string path = node.path + "/" + std::to_string(values.size());
-      if (!item.is_string() || item.get_ref<const std::string&>().empty()) return fail(path, "has to be text"), values;
-      values.push_back(item.get<std::string>());
+      if (item.kind != Kind::text || item.text.empty()) return fail(path, "has to be text"), values;
+      values.push_back(item.text);
       if (std::count(values.begin(), values.end(), values.back()) > 1) fail(path, "is in the list twice");
     }
     return values;
@@ -173,12 +173,12 @@ class EntryReader {
     const Node node = child(parent, key, must);
     if (!node.value) return std::nullopt;
     const std::string expectation = "has to be two numbers, " + bounds_text(bounds);
-    if (!node.value->is_array() || node.value->size() != 2) return fail(node.path, expectation), std::nullopt;
+    if (node.value->kind != Kind::list || node.value->items.size() != 2) return fail(node.path, expectation), std::nullopt;
     std::array<double, 2> values{};
     for (std::size_t i = 0; i < 2; ++i) {
-      const json& item = (*node.value)[i];
-      if (!item.is_number()) return fail(node.path, expectation), std::nullopt;
-      values[i] = item.get<double>();
+      const Json& item = node.value->items[i];
+      if (item.kind != Kind::number) return fail(node.path, expectation), std::nullopt;
+      values[i] = item.number;
       if (!(values[i] >= bounds.low && values[i] <= bounds.high)) return fail(node.path, expectation), std::nullopt;
     }
     return values;
@@ -226,7 +226,7 @@ void EntryReader::identity(Species& s) {
   id_ = s.id;
   s.aliases = ids(root_, "aliases", Must::built_in);
   if (!own_) s.code = whole(root_, "code", Must::built_in, 1, 65535).value_or(0);
-  if (own_ && root_.value->contains("code")) fail("/code", "belongs to the built-in catalogue: leave it out");
+  if (own_ && find(*root_.value, "code") != nullptr) fail("/code", "belongs to the built-in catalogue: leave it out");
   s.kind = word(root_, "kind", Must::built_in, kind_list);
   s.group = word(root_, "group", Must::built_in, group_list);
   s.note = text(root_, "note", Must::no, true);
@@ -242,11 +242,11 @@ void EntryReader::name(Species& s) {
   s.name.sold_as = texts(node, "sold_as", Must::built_in);
   s.name.family = text(node, "family", Must::built_in);
   const Node common = child(node, "common", Must::built_in);
-  if (common.value && !common.value->is_array()) return fail(common.path, "has to be a list of names");
+  if (common.value && common.value->kind != Kind::list) return fail(common.path, "has to be a list of names");
   if (common.value) {
-    for (std::size_t i = 0; i < common.value->size(); ++i) {
-      const Node item{&(*common.value)[i], common.path + "/" + std::to_string(i)};
-      if (!item.value->is_object()) return fail(item.path, "has to be an object with text and lang");
+    for (std::size_t i = 0; i < common.value->items.size(); ++i) {
+      const Node item{&common.value->items[i], common.path + "/" + std::to_string(i)};
+      if (item.value->kind != Kind::object) return fail(item.path, "has to be an object with text and lang");
       only(item, {"text", "lang"});
       CommonName entry{text(item, "text", Must::always), text(item, "lang", Must::built_in)};
       if (!entry.lang.empty() && !(entry.lang.size() == 2 && is_id(entry.lang)))
@@ -382,10 +382,10 @@ void EntryReader::diet_and_breeding(Species& s) {
 void EntryReader::legal() {
   const Node list = child(root_, "legal", Must::built_in);
   if (!list.value) return;
-  if (!list.value->is_array()) return fail(list.path, "has to be a list");
-  for (std::size_t i = 0; i < list.value->size(); ++i) {
-    const Node item{&(*list.value)[i], list.path + "/" + std::to_string(i)};
-    if (!item.value->is_object()) return fail(item.path, "has to be an object");
+  if (list.value->kind != Kind::list) return fail(list.path, "has to be a list");
+  for (std::size_t i = 0; i < list.value->items.size(); ++i) {
+    const Node item{&list.value->items[i], list.path + "/" + std::to_string(i)};
+    if (item.value->kind != Kind::object) return fail(item.path, "has to be an object");
     only(item, {"region", "effect", "instrument", "as_of", "note"});
     if (!follows(text(item, "region", Must::always), "AA"))
       fail(item.path + "/region", "has to be EU or a country of two capitals");
@@ -417,17 +417,17 @@ void EntryReader::look(Species& s) {
 
 void EntryReader::evidence(Species& s) {
   const Node node = child(root_, "evidence", Must::built_in);
-  if (node.value && !node.value->is_object()) return fail(node.path, "has to be an object");
-  if (!node.value || node.value->empty()) {
+  if (node.value && node.value->kind != Kind::object) return fail(node.path, "has to be an object");
+  if (!node.value || node.value->members.empty()) {
     if (own_) s.evidence.push_back({"*", Evidence::keeper, "", ""});
     if (!own_) fail(node.path, "has to say where the values come from");
     return;
   }
-  for (const auto& item : node.value->items()) {
-    const Node entry{&item.value(), node.path + "/" + item.key()};
-    if (!entry.value->is_object()) return fail(entry.path, "has to be an object");
+  for (const JsonMember& item : node.value->members) {
+    const Node entry{&item.value, node.path + "/" + item.key};
+    if (entry.value->kind != Kind::object) return fail(entry.path, "has to be an object");
     only(entry, {"class", "source", "where", "note"});
-    EvidenceEntry read{item.key(), Evidence::from_memory, "", ""};
+    EvidenceEntry read{item.key, Evidence::from_memory, "", ""};
     read.evidence = word(entry, "class", Must::always, evidence_words, Evidence::from_memory);
     const Must must = read.evidence == Evidence::published ? Must::always : Must::no;
     read.source = text(entry, "source", must);
@@ -435,12 +435,13 @@ void EntryReader::evidence(Species& s) {
     text(entry, "note", Must::no);
     s.evidence.push_back(std::move(read));
   }
-  if (!own_ && !node.value->contains("*")) fail(node.path + "/*", "is missing: it speaks for every field that is not named");
+  if (!own_ && find(*node.value, "*") == nullptr)
+    fail(node.path + "/*", "is missing: it speaks for every field that is not named");
 }
 
 Species EntryReader::read() {
   Species species;
-  if (!root_.value->is_object()) {
+  if (root_.value->kind != Kind::object) {
     fail("", "has to be an object");
     return species;
   }
@@ -484,13 +485,13 @@ std::optional<Error> clash(const std::vector<Species>& all) {
 }  // namespace
 
 Result<Catalog> read_catalog(std::string_view json_array_text) {
-  if (nests_too_deep(json_array_text)) return Error{"", "The catalogue nests too deep to be one."};
-  const json all = json::parse(json_array_text, nullptr, false);
-  if (!all.is_array()) return Error{"", "The catalogue has to be a JSON array of species."};
+  const Result<Json> all = parse_json(json_array_text);
+  if (!all) return all.error();
+  if (all->kind != Kind::list) return Error{"", "The catalogue has to be a JSON array of species."};
   Catalog catalog;
   std::set<std::string> ids;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    EntryReader reader(all[i], false);
+  for (std::size_t i = 0; i < all->items.size(); ++i) {
+    EntryReader reader(all->items[i], false);
     Species species = reader.read();
     const std::string place = "/" + std::to_string(i);
     if (reader.failed()) return Error{place + reader.error().place, reader.error().sentence};
@@ -504,13 +505,12 @@ Result<Catalog> read_catalog(std::string_view json_array_text) {
 }
 
 Result<Species> read_species(std::string_view json_object_text) {
-  if (nests_too_deep(json_object_text)) return Error{"", "The entry nests too deep to be a species."};
-  const json entry = json::parse(json_object_text, nullptr, false);
-  if (entry.is_discarded()) return Error{"", "The entry is not valid JSON."};
-  EntryReader reader(entry, true);
+  const Result<Json> entry = parse_json(json_object_text);
+  if (!entry) return entry.error();
+  EntryReader reader(*entry, true);
   Species species = reader.read();
   if (reader.failed()) return reader.error();
-  species.whole_json = entry.dump(-1, ' ', false, json::error_handler_t::replace);
+  species.whole_json = dump(*entry);
   return species;
 }
 

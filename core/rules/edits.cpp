@@ -8,6 +8,7 @@
 #include "notebook/say.h"
 #include "plan/check.h"
 #include "rules/tell.h"
+#include "units/json.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -23,17 +24,9 @@ std::string stock_pointer(int line, const char* key = nullptr) {
 }
 
 std::string json_text(const std::string& text) {
-  constexpr const char* hex = "0123456789abcdef";
-  std::string json = "\"";
-  for (const char c : text) {
-    if (static_cast<unsigned char>(c) < 0x20) {  // RFC 8259 section 7
-      json.append("\\u00").append(1, hex[c >> 4]).append(1, hex[c & 15]);
-      continue;
-    }
-    if (c == '"' || c == '\\') json += '\\';
-    json += c;
-  }
-  return json + "\"";
+  std::string json;
+  append_quoted(json, text);
+  return json;
 }
 
 // A pointer into the stock after some lines were taken out: the lines after them move up. Empty where the line itself is gone.

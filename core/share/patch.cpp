@@ -5,8 +5,8 @@
 #include <utility>
 
 #include "plan/assumed.h"
-#include "share/detail/json.h"
 #include "share/plan_json.h"
+#include "units/json.h"
 
 namespace shoalwright {
 

@@ -7,31 +7,9 @@ namespace shoalwright {
 
 namespace {
 
-/// The deepest entry nests six levels; the catalogue is one array more.
-constexpr int most_nesting = 24;
-
 bool is_lower_or_digit(char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9'); }
 
 }  // namespace
-
-bool nests_too_deep(std::string_view json_text) {
-  int depth = 0;
-  bool quoted = false;
-  for (std::size_t i = 0; i < json_text.size(); ++i) {
-    const char c = json_text[i];
-    if (quoted) {
-      if (c == '\\') ++i;
-      if (c == '"') quoted = false;
-    } else if (c == '"') {
-      quoted = true;
-    } else if (c == '[' || c == '{') {
-      if (++depth > most_nesting) return true;
-    } else if (c == ']' || c == '}') {
-      --depth;
-    }
-  }
-  return false;
-}
 
 std::string bounds_text(const Bounds& b) { return short_text(b.low, 2) + " to " + short_text(b.high, 2); }
 

@@ -14,9 +14,6 @@ struct Bounds {
 /// "4 to 12"
 std::string bounds_text(const Bounds& bounds);
 
-/// True for JSON text that nests deeper than any entry does. Asked before parsing: a hostile text must not exhaust the stack.
-bool nests_too_deep(std::string_view json_text);
-
 /// Lower-case letters and digits joined by single hyphens; one double hyphen may set off a form that keeps differently.
 bool is_id(std::string_view text);
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "share/detail/json_out.h"
 
-#include "share/detail/json.h"
+#include "units/json.h"
 #include "units/shortest.h"
 
 namespace shoalwright {

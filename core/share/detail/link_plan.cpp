@@ -5,11 +5,11 @@
 
 #include "plan/check.h"
 #include "plan/words.h"
-#include "share/detail/json.h"
 #include "share/detail/link_pointers.h"
 #include "share/detail/link_tables.h"
 #include "share/detail/own_species.h"
 #include "units/day.h"
+#include "units/json.h"
 
 namespace shoalwright {
 

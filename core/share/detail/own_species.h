@@ -2,7 +2,7 @@
 #pragma once
 
 #include "catalog/species.h"
-#include "share/detail/json.h"
+#include "units/json.h"
 
 namespace shoalwright {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "plan/words.h"
-#include "share/detail/json.h"
+#include "units/json.h"
 
 namespace shoalwright {
 

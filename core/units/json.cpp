@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "share/detail/json.h"
+#include "units/json.h"
 
-#include <algorithm>
 #include <cstdio>
 #include <nlohmann/json.hpp>
-#include <set>
+
+#include "units/order.h"
 
 namespace shoalwright {
 
@@ -29,10 +29,6 @@ class Builder : public nlohmann::json_sax<nlohmann::json> {
   bool end_array() override { return close(); }
 
   bool key(string_t& value) override {
-    if (!open_[open_.size() - 1].keys.insert(value).second) {
-      refusal = "The text has the key \"" + value + "\" twice in one object.";
-      return false;
-    }
     open_.back().key = std::move(value);
     return true;
   }
@@ -46,7 +42,6 @@ class Builder : public nlohmann::json_sax<nlohmann::json> {
   struct Open {
     Json value;
     std::string key;
-    std::set<std::string> keys;
   };
   std::vector<Open> open_;
 
@@ -77,6 +72,14 @@ class Builder : public nlohmann::json_sax<nlohmann::json> {
   bool close() {
     Json done = std::move(open_.back().value);
     open_.pop_back();
+    std::vector<const std::string*> keys;
+    for (const JsonMember& member : done.members) keys.push_back(&member.key);
+    sort_stable(keys, [](const std::string* a, const std::string* b) { return *a < *b; });
+    for (std::size_t i = 1; i < keys.size(); ++i)
+      if (*keys[i] == *keys[i - 1]) {
+        refusal = "The text has the key \"" + *keys[i] + "\" twice in one object.";
+        return false;
+      }
     return put(std::move(done));
   }
 };
@@ -109,7 +112,7 @@ std::string dump(const Json& json) {
     case Json::Kind::object: {
       std::vector<const JsonMember*> sorted;
       for (const JsonMember& member : json.members) sorted.push_back(&member);
-      std::sort(sorted.begin(), sorted.end(), [](const JsonMember* a, const JsonMember* b) { return a->key < b->key; });
+      sort_stable(sorted, [](const JsonMember* a, const JsonMember* b) { return a->key < b->key; });
       std::string out = "{";
       for (const JsonMember* member : sorted) {
         if (out.size() > 1) out += ',';

@@ -248,15 +248,10 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }
 
-/// The answers come a few a frame, after the first one: that is waited for.
-void answer_on(ShelfState& mine, const Look& look) {
-  if (ImGui::GetFrameCount() < 2 || !work_on(mine.work, look.plan, look.catalog)) platform::wake(1);
-}
-
 }  // namespace
 
 void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
-  answer_on(mine, look);
+  if (!work_on(mine.work, look.plan, look.catalog)) platform::wake(1);
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
   const Pen pen = pen_of(ui);
@@ -284,7 +279,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Acti
 }
 
 void draw_shelf_rail(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
-  answer_on(mine, look);
+  if (!work_on(mine.work, look.plan, look.catalog)) platform::wake(1);
   const Pen pen = pen_of(ui);
   draw_panel(pen, box, ui.palette->panel, 0, 0);
   draw_rule_down(pen, box.right() - 1, box.y, box.bottom(), ui.palette->line);

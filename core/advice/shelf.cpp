@@ -9,7 +9,6 @@
 #include "stocking/layers.h"
 #include "stocking/least_tank.h"
 #include "tank/volume.h"
-#include "units/order.h"
 #include "water/window.h"
 
 namespace shoalwright {
@@ -39,11 +38,6 @@ int rank_of(const std::string& rule) {
   if (rule.compare(0, 5, "tank-") == 0) return 2;
   if (rule == "lid") return 3;
   return 0;
-}
-
-std::vector<Kept> by_id(std::vector<Kept> stock) {
-  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
-  return stock;
 }
 
 std::vector<const Species*> species_in(const std::vector<Kept>& stock) {

@@ -14,12 +14,6 @@ namespace shoalwright {
 
 namespace {
 
-/// Rules look at the stock by id, so that the order of lines never shows in what they say.
-std::vector<Kept> by_id(std::vector<Kept> stock) {
-  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
-  return stock;
-}
-
 std::vector<Finding> find_all(const Facts& facts) {
   Found found(Found::Keep::findings);
   for (const Rule rule : all_rules()) rule(facts, found);

@@ -7,7 +7,6 @@
 #include "assess/tightest.h"
 #include "rules/shares.h"
 #include "stocking/profile.h"
-#include "units/order.h"
 
 namespace shoalwright {
 
@@ -99,8 +98,7 @@ std::optional<MarginFacts> facts_behind(const Facts& facts, const Tightest& entr
 }  // namespace
 
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand) {
-  std::vector<Kept> stock = resolve_stock(plan, catalog);
-  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
+  const std::vector<Kept> stock = by_id(resolve_stock(plan, catalog));
   const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, assessment.load};
   MarginTable table;
   for (const Tightest& entry : assessment.tightest)
@@ -112,13 +110,6 @@ const MarginFacts* find_margin(const MarginTable& table, std::string_view margin
   for (const auto& [name, facts] : table)
     if (name == margin) return &facts;
   return nullptr;
-}
-
-std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
-                                        std::string_view margin, std::string_view in_hand) {
-  const MarginTable table = margin_table(plan, catalog, assessment, in_hand);
-  const MarginFacts* found = find_margin(table, margin);
-  return found == nullptr ? std::nullopt : std::optional(*found);
 }
 
 }  // namespace shoalwright

@@ -21,15 +21,12 @@ struct MarginFacts {
   std::optional<int> animals;       ///< how many more of it, negative when over, rounded down
 };
 
-/// For lane, crowding by depth, floor and nitrate; empty for water, and when `assessment` has no such margin. Without `in_hand`
-/// the kind is that of the margin's `animals`: the largest part, for nitrate the largest group. With it (a species id) spare is
+/// Key and facts of all margins that have any: lane, crowding by depth, floor and nitrate; water has none. Without `in_hand` the
+/// kind is that of the margin's `animals`: the largest part, for nitrate the largest group. With it (a species id) spare is
 /// counted in that kind wherever it has a part in the sum. `assessment` must be that of `plan`.
-std::optional<MarginFacts> margin_facts(const Plan& plan, const Catalog& catalog, const Assessment& assessment,
-                                        std::string_view margin, std::string_view in_hand = {});
-
-/// The same for all margins of an assessment at once: key and facts, without those that have none.
 using MarginTable = std::vector<std::pair<std::string, MarginFacts>>;
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand = {});
+
 /// Facts of one margin; null when the table has none.
 const MarginFacts* find_margin(const MarginTable& table, std::string_view margin);
 

@@ -9,7 +9,6 @@
 #include "catalog/detail/shapes.h"
 #include "catalog/detail/words.h"
 #include "catalog/fold.h"
-#include "units/json.h"
 
 namespace shoalwright {
 
@@ -504,14 +503,18 @@ Result<Catalog> read_catalog(std::string_view json_array_text) {
   return catalog;
 }
 
+Result<Species> read_species(const Json& entry) {
+  EntryReader reader(entry, true);
+  Species species = reader.read();
+  if (reader.failed()) return reader.error();
+  species.whole_json = dump(entry);
+  return species;
+}
+
 Result<Species> read_species(std::string_view json_object_text) {
   const Result<Json> entry = parse_json(json_object_text);
   if (!entry) return entry.error();
-  EntryReader reader(*entry, true);
-  Species species = reader.read();
-  if (reader.failed()) return reader.error();
-  species.whole_json = dump(*entry);
-  return species;
+  return read_species(*entry);
 }
 
 }  // namespace shoalwright

@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "catalog/catalog.h"
+#include "units/json.h"
 #include "units/result.h"
 
 namespace shoalwright {
@@ -18,5 +19,6 @@ Result<Catalog> read_catalog(std::string_view json_array_text);
 /// and tempers take the mildest word. Fields that this program does not know are kept in `whole_json`. An entry without evidence
 /// is the keeper's own.
 Result<Species> read_species(std::string_view json_object_text);
+Result<Species> read_species(const Json& entry);
 
 }  // namespace shoalwright

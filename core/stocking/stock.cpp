@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "stocking/stock.h"
+#include "units/order.h"
 
 #include <algorithm>
 
@@ -57,6 +58,11 @@ std::vector<Kept> resolve_stock(const Plan& plan, const Catalog& catalog) {
     add(same->females, group.females);
     same->lines.push_back(static_cast<int>(line));
   }
+  return stock;
+}
+
+std::vector<Kept> by_id(std::vector<Kept> stock) {
+  sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
   return stock;
 }
 

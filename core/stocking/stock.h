@@ -22,4 +22,7 @@ struct Kept {
 /// Lines with count 0 are left out.
 std::vector<Kept> resolve_stock(const Plan& plan, const Catalog& catalog);
 
+/// The same groups by id: rules look at them so, that the order of lines never shows in what they say.
+std::vector<Kept> by_id(std::vector<Kept> stock);
+
 }  // namespace shoalwright

@@ -9,6 +9,7 @@
 #include "app/side_desk.h"
 #include "assess/margin.h"
 #include "edit/command.h"
+#include "support/margin_facts.h"
 #include "views/held_words.h"
 
 namespace shoalwright {

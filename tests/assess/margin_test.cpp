@@ -10,6 +10,7 @@
 #include "catalog/builtin.h"
 #include "catalog/read.h"
 #include "share/plan_json.h"
+#include "support/margin_facts.h"
 #include "support/samples.h"
 
 namespace shoalwright {

@@ -8,10 +8,8 @@ namespace shoalwright {
 Result<Species> read_own_species(const Json& json, const std::string& place) {
   if (json.kind != Json::Kind::object)
     return Error{.place = place, .sentence = "Expected a species at " + place + ", found " + describe(json) + "."};
-  const std::string text = dump(json);
-  Result<Species> species = read_species(text);
+  Result<Species> species = read_species(json);
   if (!species) return Error{.place = place + species.error().place, .sentence = species.error().sentence};
-  species.value().whole_json = text;  // in the canonical order of keys, whatever order it was written in
   return species;
 }
 

@@ -113,15 +113,16 @@ void add_floor(Margins& margins, const Facts& facts) {
 }
 
 void add_nitrate(Margins& margins, const Facts& facts) {
-  if (!facts.load.nitrate_peak_mg_l || facts.stock.empty()) return;
-  const double limit = nitrate_limit_mg_l(facts.plan), spare = limit - *facts.load.nitrate_peak_mg_l;
+  const std::optional<double> reached = nitrate_reached_mg_l(facts.plan, facts.load, facts.volume);
+  if (!reached || facts.stock.empty()) return;
+  const double limit = nitrate_limit_mg_l(facts.plan), spare = limit - *reached;
   const std::vector<Part> parts = feed_parts(facts);
   double fed = 0;
   for (const Part& part : parts) fed += part.amount;
   const Part* largest = nullptr;
   for (const Part& part : parts)
     if (!largest || part.kept->count > largest->kept->count) largest = &part;
-  const double climb = *facts.load.nitrate_peak_mg_l - *facts.plan.source.nitrate_mg_l;
+  const double climb = *reached - *facts.plan.source.nitrate_mg_l;
   Tightest entry{.margin = "nitrate_mg_l", .value = spare, .unit = "mg/L", .animals = {}, .set_by = ids(main_parts(parts))};
   if (largest && fed > 0 && climb > 0) entry.animals = whole_animals(spare, climb * largest->amount / fed / largest->kept->count);
   add(margins, std::move(entry), limit);

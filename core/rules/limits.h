@@ -75,8 +75,6 @@ inline constexpr double nitrate_harm_mg_l = 100;
 inline constexpr double soft_water_high_dgh = 10;  ///< living up to this GH at most makes a soft-water specialist
 /// A change goes up in steps of this share, and past the largest practical one the rhythm is shortened instead. Common practice.
 inline constexpr double change_step = 0.05, change_largest = 0.5;
-/// Without changes nitrate never settles: it is judged by what so many days come to. Common practice.
-inline constexpr double unchanged_days = 365;
 /// Weekly change that makes a stock the cause of its nitrate; under it the change is too small.
 inline constexpr double nitrate_stock_cause = 0.5;
 

@@ -68,18 +68,17 @@ namespace {
 
 struct Climb {
   double source = 0, limit = 0;
-  std::optional<double> peak;  ///< settled; without changes it never settles: what a year comes to
+  std::optional<double> peak;
   bool unchanged = false;
   bool by_source() const { return source >= limit; }
   double reached() const { return peak.value_or(source); }
 };
 
 Climb climb_of(const Facts& facts) {
-  Climb climb{*facts.plan.source.nitrate_mg_l, nitrate_limit_mg_l(facts.plan), facts.load.nitrate_peak_mg_l};
-  const std::optional<double> rise = nitrate_rise_mg_l_d(facts.load, facts.volume);
-  climb.unchanged = facts.plan.upkeep && facts.plan.upkeep->change_fraction == 0;
-  if (climb.unchanged && rise) climb.peak = climb.source + *rise * limits::unchanged_days;
-  return climb;
+  return {.source = *facts.plan.source.nitrate_mg_l,
+          .limit = nitrate_limit_mg_l(facts.plan),
+          .peak = nitrate_reached_mg_l(facts.plan, facts.load, facts.volume),
+          .unchanged = never_changed(facts.plan)};
 }
 
 // Shrimps and kinds that live in soft water only stand less of it.

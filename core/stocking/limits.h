@@ -67,4 +67,7 @@ inline constexpr double appetite_least = 0.5, appetite_most = 1.5;
 /// Words of the plan over the normal ration.
 inline constexpr double ration_light = 0.77, ration_heavy = 2;
 
+/// Without changes nitrate never settles: it is judged by what so many days come to. Common practice.
+inline constexpr double unchanged_days = 365;
+
 }  // namespace shoalwright

@@ -36,6 +36,14 @@ std::optional<double> nitrate_rise_mg_l_d(const Load& load, const Volume& volume
   return nitrate_from_tan_mg_l(*load.tan_mg_d, volume.net_l);
 }
 
+bool never_changed(const Plan& plan) { return plan.upkeep && plan.upkeep->change_fraction == 0; }
+
+std::optional<double> nitrate_reached_mg_l(const Plan& plan, const Load& load, const Volume& volume) {
+  const std::optional<double> rise = nitrate_rise_mg_l_d(load, volume);
+  if (never_changed(plan) && rise && plan.source.nitrate_mg_l) return *plan.source.nitrate_mg_l + *rise * unchanged_days;
+  return load.nitrate_peak_mg_l;
+}
+
 double load_index(double nitrate_rise_mg_l_d) { return 7 * nitrate_rise_mg_l_d / load_nitrate_mg_l; }
 
 Load load_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& volume, const Windows& water) {

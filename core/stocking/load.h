@@ -29,6 +29,12 @@ Load load_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& vol
 /// Nitrate made in a day, mg/L as NO3, when all ammonia of `load` becomes nitrate. Empty without a load or without water.
 std::optional<double> nitrate_rise_mg_l_d(const Load& load, const Volume& volume);
 
+/// What nitrate comes to under the plan's changes, mg/L as NO3: the settled peak; without changes it never settles, and what a
+/// year comes to stands for it. Empty when the stock's load or the tap's nitrate is not known.
+std::optional<double> nitrate_reached_mg_l(const Plan& plan, const Load& load, const Volume& volume);
+/// True when the plan says that no water is changed.
+bool never_changed(const Plan& plan);
+
 /// The weekly change, as a share of the water, that would hold nitrate 50 mg/L above the source: waste per litre that depends
 /// neither on the changes made nor on the tap. Above 1 not even a whole change a week would do. Bands: stocking/limits.h.
 double load_index(double nitrate_rise_mg_l_d);

@@ -47,6 +47,29 @@ TEST(GivesFirst, WhatIsOverComesFirstByItsGrade) {
   EXPECT_TRUE(words.front().grade);
 }
 
+TEST(GivesFirst, ALimitThatIsJustPassedStandsBeforeOneThatIsNot) {
+  Screen screen(demo_with([](Plan& plan) {
+    plan.tank.length_cm = 78.8;
+    plan.tank.width_cm = 33.8;
+    plan.tank.height_cm = 39.4;
+    plan.tank.fill_cm = 36.7;
+  }));
+  const std::vector<MarginWords> words = first_margins(told_now(look_at(screen.app())));
+  ASSERT_LT(words.front().value, 0);
+  bool spare = false;
+  for (const MarginWords& one : words) {
+    if (one.value >= 0) spare = true;
+    EXPECT_FALSE(spare && one.value < 0) << one.margin;
+  }
+}
+
+TEST(GivesFirst, OverByMoreAnimalsThanThereAreTellsTheAmount) {
+  Screen screen(demo_with([](Plan& plan) { plan.upkeep->change_fraction = 0; }));
+  const MarginWords first = first_margins(told_now(look_at(screen.app()))).front();
+  EXPECT_EQ(first.name, "Nitrate in a year");
+  EXPECT_EQ(first.words, "mg/L over");
+}
+
 TEST(GivesFirst, WhileHeldTheCountsAreOfTheKindInHand) {
   Screen screen({});
   carry_out(screen.app(), {PickUp{"rohanella-titteya", 6, true}});

@@ -128,6 +128,17 @@ TEST(TankSheet, ReshapedTanksHoldAboutAsMuchFromEveryShapeToEvery) {
   }
 }
 
+TEST(TankSheet, OnAPhoneTheCautionHasRoomForAllOfIt) {
+  for (const ImVec2 window : {ImVec2{390, 844}, ImVec2{320, 568}}) {
+    Screen screen({.width = window.x, .height = window.y});
+    open(screen, Sheet::tank);
+    const Spots::Spot* sums = screen.spot("tank_sheet.sums");
+    ASSERT_NE(sums, nullptr);
+    EXPECT_GT(sums->max.y - sums->min.y, 112) << "six lines and more do not fit into what two need";
+    EXPECT_NE(sums->label.find("structural engineer"), std::string::npos);
+  }
+}
+
 TEST(TankSheet, LidAndSubstrateAreChosenThere) {
   Screen screen({});
   open(screen, Sheet::tank);

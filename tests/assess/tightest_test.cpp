@@ -38,6 +38,20 @@ double share_of(const Tightest& entry, const Plan& plan, const Assessment& a) {
   return NAN;
 }
 
+TEST(Tightest, WithoutChangesNitrateIsTheMarginOfAYearAndStandsFirst) {
+  Plan plan;
+  for (const NamedPlan& named : all_plans())
+    if (named.name.rfind("riverbank", 0) == 0) plan = named.plan;
+  plan.upkeep->change_fraction = 0;
+  const Assessment a = assess(plan, catalog());
+  ASSERT_FALSE(a.tightest.empty());
+  EXPECT_EQ(a.tightest.front().margin, "nitrate_mg_l");
+  const double rise = *nitrate_rise_mg_l_d(a.load, a.volume);
+  EXPECT_NEAR(a.tightest.front().value, nitrate_limit_mg_l(plan) - (*plan.source.nitrate_mg_l + 365 * rise), 1e-9);
+  plan.source.nitrate_mg_l.reset();
+  EXPECT_EQ(entry_of(assess(plan, catalog()), "nitrate_mg_l"), nullptr) << "not known, so not judged";
+}
+
 TEST(Tightest, ListsEachMarginOnceTheWorstForItsScaleFirst) {
   for (const NamedPlan& named : many_plans()) {
     const Assessment a = assess(named.plan, catalog());

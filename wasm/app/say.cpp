@@ -181,7 +181,7 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
     unit = measures.us ? "in²" : "cm²";
     words.state = margin.value < 0 ? "short" : "spare";
   } else if (margin.margin == "nitrate_mg_l") {
-    words.name = "Nitrate peak";
+    words.name = never_changed(told.plan) ? "Nitrate in a year" : "Nitrate peak";
     words.amount = about(by);
     unit = "mg/L";
     words.state = margin.value < 0 ? "over" : "spare";
@@ -198,7 +198,10 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
   if (facts->depth_cm)
     words.name = (measures.us ? short_text(measures.length_out(*facts->depth_cm), 0) : short_text(*facts->depth_cm, 0)) + " " +
                  measures.length_unit() + " down";
-  if (facts->animals && !facts->kind.empty()) {
+  // Over by more animals than there are: the amount says it better.
+  const Kept* kind = kept_of(told, facts->kind);
+  const bool can_be_counted = facts->animals && kind != nullptr && -*facts->animals <= kind->count;
+  if (can_be_counted) {
     say_animals(told, *facts, words);
     words.detail = (margin.margin == "nitrate_mg_l" ? "about " : "") + words.amount + " " + unit;
   }
@@ -227,10 +230,9 @@ std::vector<MarginWords> first_margins(const Told& told, std::size_t most) {
     break;
   }
   for (const Tightest& margin : told.assessment.tightest) all.push_back(margin_words(told, margin));
-  // Fix, Strain, Watch, then what is spare; a note on top of it all would only be noise.
-  const auto rank = [](const MarginWords& words) {
-    return !words.grade ? 3 : *words.grade == Severity::note ? 4 : static_cast<int>(*words.grade);
-  };
+  // Fix, Strain, Watch, then the rest as the assessment has them, worst first: a limit that is just passed before one that is
+  // not.
+  const auto rank = [](const MarginWords& words) { return static_cast<int>(words.grade.value_or(Severity::note)); };
   sort_stable(all, [&](const MarginWords& a, const MarginWords& b) { return rank(a) < rank(b); });
   if (all.size() > most) all.resize(most);
   return all;

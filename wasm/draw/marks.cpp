@@ -93,6 +93,20 @@ void draw_letter(const Pen& pen, std::string_view letter, ImVec2 centre, float s
   draw_text_on(pen, {Face::semibold, 11, 14}, {centre.x, centre.y + 4}, pen.palette->ink, letter, Align::centre);
 }
 
+ImVec2 free_place(std::vector<ImVec2>& taken, ImVec2 at, float apart) {
+  const float touch = apart - 0.5f;
+  for (bool moved = true; moved;) {  // beside one it may meet another; it only moves right, so that this ends
+    moved = false;
+    for (const ImVec2& other : taken) {
+      if (!(std::abs(at.x - other.x) < touch && std::abs(at.y - other.y) < touch)) continue;
+      at.x = other.x + apart;
+      moved = true;
+    }
+  }
+  taken.push_back(at);
+  return at;
+}
+
 std::string piece_letter(int index) {
   std::string letters;
   for (int i = std::max(0, index); i >= 0; i = i / 26 - 1) letters.insert(letters.begin(), static_cast<char>('a' + i % 26));

@@ -5,6 +5,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "draw/layout.h"
 #include "draw/text.h"
@@ -30,6 +31,8 @@ void draw_plate(const Pen& pen, int number, ImVec2 centre, float radius = 8);
 float draw_plates(const Pen& pen, std::span<const int> numbers, ImVec2 left_middle, float radius = 8, float gap = 4);
 /// The square with the letter of a piece.
 void draw_letter(const Pen& pen, std::string_view letter, ImVec2 centre, float size = 16);
+/// A place at least `apart` to the right of all that are taken, or `at` itself where it is free; it is taken then.
+ImVec2 free_place(std::vector<ImVec2>& taken, ImVec2 at, float apart);
 /// The letters of pieces: 0 "a" ... 25 "z", 26 "aa".
 std::string piece_letter(int index);
 

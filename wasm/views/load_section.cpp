@@ -146,7 +146,7 @@ void draw_load_section(Pane& pane) {
   if (!begin_section(pane, Section::load, "Load", "nitrate, mg/L", "")) return;
   if (pane.shown.assessment.load.nitrate_peak_mg_l)
     draw_chart(pane);
-  else if (pane.look.shown.upkeep && pane.look.shown.upkeep->change_fraction <= 0)
+  else if (never_changed(pane.look.shown))
     draw_note(pane, "No water is changed, so nothing holds nitrate down.");
   else
     draw_note(pane, "Nitrate is not judged: something that it needs is not known.");

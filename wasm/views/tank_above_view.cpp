@@ -29,16 +29,13 @@ void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const
 
 /// The letter of each piece at its middle, or beside a letter that stands there already.
 void draw_letters(const Pen& pen, const Scene& scene, const PlanView& view) {
-  constexpr float size = 15, apart = size + 2;
+  constexpr float size = 15;
   std::vector<ImVec2> taken;
   for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
     if (!scene.pieces[i].x_cm) continue;
     const Extent extent = plan_extent(scene, scene.pieces[i]);
-    ImVec2 at = plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2);
-    for (const ImVec2& other : taken)
-      if (std::abs(at.x - other.x) < apart && std::abs(at.y - other.y) < apart) at.x = other.x + apart;
-    draw_letter(pen, piece_letter(static_cast<int>(i)), at, size);
-    taken.push_back(at);
+    const ImVec2 middle = plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2);
+    draw_letter(pen, piece_letter(static_cast<int>(i)), free_place(taken, middle, size + 2), size);
   }
 }
 

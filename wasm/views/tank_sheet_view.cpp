@@ -352,26 +352,42 @@ void draw_substrate(Desk& sheet, Stack& stack) {
 }
 
 /// What the tank comes to, as it is shown: with the size that is pointed at.
-void draw_sums(Desk& sheet, const Box& box) {
+struct Sums {
+  std::string litres, mass, caution;
+};
+
+Sums sums_of(const Look& look) {
+  const Measures& measures = look.measures;
+  const Volume& volume = look.shown_assessment.volume;
+  const double kpa = footprint_pressure_kpa(volume.filled_mass_kg, volume.footprint_cm2);
+  const std::string pressure = measures.us ? known_text(psf_from_kpa(kpa), 5) + " lb/ft²" : short_text(kpa, 1) + " kPa";
+  return {.litres = measures.volume(volume.gross_l) + " to the rim, " + measures.volume(volume.net_l) + " of water",
+          .mass = "About " + pressure + " under its foot when filled; stand and gear come on top.",
+          .caution = retold(measures, floor_caution(volume.filled_mass_kg))};
+}
+
+constexpr float sums_left = 110, sums_margin = 12, sums_top = 9, sums_litres = 19, sums_gap = 3;
+
+/// Room for all of it: a caution is not cut short.
+float sums_height(const Pen& pen, const Sums& sums, float width) {
+  const float w = width - sums_left - sums_margin;
+  return std::max(112.0f, sums_top + sums_litres + wrapped_height(pen, type::small, sums.mass, w) + sums_gap +
+                              wrapped_height(pen, type::small, sums.caution, w) + sums_top);
+}
+
+void draw_sums(Desk& sheet, const Box& box, const Sums& sums) {
   Ui& ui = sheet.ui;
-  const Measures& measures = sheet.look.measures;
-  const Volume& volume = sheet.look.shown_assessment.volume;
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   draw_panel(pen, box, p.panel, p.line, 6);
   draw_outline(pen, {box.x + 12, box.y + 12, 84, box.h - 24}, tidied_outside(sheet.look.shown.tank), p.band, p.bandEdge);
-  const float x = box.x + 110, w = box.right() - 12 - x;
-  const std::string litres = measures.volume(volume.gross_l) + " to the rim, " + measures.volume(volume.net_l) + " of water";
-  const double kpa = footprint_pressure_kpa(volume.filled_mass_kg, volume.footprint_cm2);
-  const std::string pressure = measures.us ? known_text(psf_from_kpa(kpa), 5) + " lb/ft²" : short_text(kpa, 1) + " kPa";
-  const std::string mass = "About " + pressure + " under its foot when filled; stand and gear come on top.";
-  float y = box.y + 9;
-  draw_text(pen, semibold(type::body), {x, y}, p.ink, elided(pen, semibold(type::body), litres, w));
-  y += 19;
-  y += draw_wrapped(pen, type::small, {x, y}, w, p.ink2, mass, 2) + 3;
-  const std::string caution = retold(measures, floor_caution(volume.filled_mass_kg));
-  draw_wrapped(pen, type::small, {x, y}, w, p.ink2, caution, 4);
-  add_spot(ui, "tank_sheet.sums", box, litres + "; " + mass + ". " + caution);
+  const float x = box.x + sums_left, w = box.right() - sums_margin - x;
+  float y = box.y + sums_top;
+  draw_text(pen, semibold(type::body), {x, y}, p.ink, elided(pen, semibold(type::body), sums.litres, w));
+  y += sums_litres;
+  y += draw_wrapped(pen, type::small, {x, y}, w, p.ink2, sums.mass) + sums_gap;
+  draw_wrapped(pen, type::small, {x, y}, w, p.ink2, sums.caution);
+  add_spot(ui, "tank_sheet.sums", box, sums.litres + "; " + sums.mass + ". " + sums.caution);
 }
 
 }  // namespace
@@ -390,8 +406,11 @@ void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& m
   Box body = card.body;
   body.cut_top(10);
   body.cut_bottom(12);
-  const Box sums = body.cut_bottom(112);
-  body.cut_bottom(10);
+  const Sums sums = sums_of(look);
+  const float height = sums_height(pen_of(ui), sums, body.w);
+  const bool below = height <= body.h / 2;  // else it scrolls with the rest
+  const Box foot = body.cut_bottom(below ? height : 0);
+  if (below) body.cut_bottom(10);
   const bool wide = body.w >= 560;
   if (wide) {
     draw_sizes(sheet, body.cut_left(250));
@@ -413,8 +432,12 @@ void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& m
   draw_text(pen_of(ui), semibold(type::small), {head.x, head.y + 6}, ui.palette->ink2, "Outside measures");
   draw_measures(sheet, stack);
   draw_substrate(sheet, stack);
+  if (!below) {
+    const float within = sums_height(pen_of(ui), sums, stack.box.w);
+    draw_sums(sheet, stack.take(within, 8), sums);
+  }
   end_column(ui, column, stack.at + 4);
-  draw_sums(sheet, sums);
+  if (below) draw_sums(sheet, foot, sums);
   end_sheet();
   bool closes = false;
   for (const Action& action : out)

@@ -123,13 +123,17 @@ ImVec2 plate_place(const Stage& stage, const Shoal& shoal) {
 }
 
 void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& shoals) {
+  std::vector<ImVec2> taken;
+  for (const Shoal& shoal : shoals)
+    if (!shoal.animals.empty()) taken.push_back(plate_place(stage, shoal));
   for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
     const Piece& piece = stage.scene.pieces[i];
     if (!piece.x_cm) continue;
     const Extent extent = front_extent(stage.scene, piece);
     // Above low pieces, inside tall ones.
     const float high = extent.y1 - extent.y0 > 8 ? extent.y0 + (extent.y1 - extent.y0) * 0.62f : extent.y0 + 1.5f;
-    draw_letter(pen, piece_letter(int(i)), front_point(stage.view, stage.scene, (extent.x0 + extent.x1) / 2, high));
+    const ImVec2 at = front_point(stage.view, stage.scene, (extent.x0 + extent.x1) / 2, high);
+    draw_letter(pen, piece_letter(int(i)), free_place(taken, at, 18));
   }
   for (std::size_t i = 0; i < shoals.size(); ++i)
     if (!shoals[i].animals.empty()) draw_plate(pen, int(i) + 1, plate_place(stage, shoals[i]), 9);

@@ -47,9 +47,7 @@ async function load_font(name) {
   const file = `fonts/${name}.otf`;
   const bytes = await (await get(file)).arrayBuffer();
   page.assets[file] = new Uint8Array(bytes);
-  const face = new FontFace('Inter', bytes, { weight: FONTS[name], style: name.endsWith('italic') ? 'italic' : 'normal' });
-  document.fonts.add(face);
-  face.load().catch(() => {});  // the page's own letters may come later than the drawing's
+  return new FontFace('Inter', bytes, { weight: FONTS[name], style: name.endsWith('italic') ? 'italic' : 'normal' });
 }
 
 function stopped(why) {

@@ -65,8 +65,9 @@ export async function open_drafts(link) {
   }
   const before = session.getItem(MINE);
   const own = before ? read(storage, before) : null;
-  const held = await held_ids();
-  for (const old of all(storage).slice(MOST_DRAFTS)) if (!held.has(old.id)) storage.removeItem(PREFIX + old.id);
+  const kept = all(storage);
+  const held = kept.length ? await held_ids() : new Set();
+  for (const old of kept.slice(MOST_DRAFTS)) if (!held.has(old.id)) storage.removeItem(PREFIX + old.id);
   const foreign = link !== '' && !(own && (own.link === link || own.address === link));
   let id = '', draft = own;
   if (own && !foreign && await claim(before)) id = before;
@@ -83,7 +84,7 @@ export async function open_drafts(link) {
   };
   if (id === '') {  // a link that is not ours, or a copy of a living tab: what is kept stays as it is
     id = new_id();
-    await claim(id);
+    claim(id);  // nobody else can have a new one
   }
   turn_to(id);
   return {

@@ -248,10 +248,19 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }
 
+/// A slice of the work in each frame but the first, which is waited for.
+void go_on(ShelfWork& work, const Look& look) {
+  if (ImGui::GetFrameCount() <= 1)
+    begin_work(work, look.plan, look.catalog);
+  else
+    work_on(work, look.plan, look.catalog);
+  if (!work.done()) platform::wake(1);
+}
+
 }  // namespace
 
 void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
-  if (!work_on(mine.work, look.plan, look.catalog)) platform::wake(1);
+  go_on(mine.work, look);
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
   const Pen pen = pen_of(ui);
@@ -279,7 +288,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Acti
 }
 
 void draw_shelf_rail(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
-  if (!work_on(mine.work, look.plan, look.catalog)) platform::wake(1);
+  go_on(mine.work, look);
   const Pen pen = pen_of(ui);
   draw_panel(pen, box, ui.palette->panel, 0, 0);
   draw_rule_down(pen, box.right() - 1, box.y, box.bottom(), ui.palette->line);

@@ -5,14 +5,17 @@
 
 namespace shoalwright {
 
+void begin_work(ShelfWork& work, const Plan& plan, const Catalog& catalog) {
+  if (work.search && work.search->plan() == plan) return;
+  work.search = std::make_unique<ShelfSearch>(plan, catalog);
+  work.kinds = shelf_kinds(work.search->plan(), catalog);
+  work.next = 0;
+  ++work.revision;
+}
+
 bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms) {
   using Clock = std::chrono::steady_clock;
-  if (!work.search || !(work.search->plan() == plan)) {
-    work.search = std::make_unique<ShelfSearch>(plan, catalog);
-    work.kinds = shelf_kinds(work.search->plan(), catalog);
-    work.next = 0;
-    ++work.revision;
-  }
+  begin_work(work, plan, catalog);
   if (work.done()) return true;
   const Clock::time_point begin = Clock::now();
   do {

@@ -23,6 +23,9 @@ struct ShelfWork {
   bool done() const { return search != nullptr && next >= kinds.size(); }
 };
 
+/// Begins anew where `plan` is another than before; answers nothing yet.
+void begin_work(ShelfWork& work, const Plan& plan, const Catalog& catalog);
+
 /// Goes on for about `budget_ms` (one kind at least), beginning anew where `plan` is another than before. True when all is done.
 bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms = 4);
 

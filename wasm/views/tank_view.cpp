@@ -274,8 +274,11 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   const Stage stage = stage_of(mine.scene.built_for, rest);
 
   // The animals that stay where they are; what is in hand is drawn over them.
-  const std::vector<Shoal> shoals =
-      place_shoals(look.held ? look.plan : look.shown, look.held ? resolve_stock(look.plan, look.catalog) : stock);
+  if (const Plan& kept = look.held ? look.plan : look.shown; !(mine.placed == kept)) {
+    mine.placed = kept;
+    mine.shoals = place_shoals(kept, look.held ? resolve_stock(kept, look.catalog) : stock);
+  }
+  const std::vector<Shoal>& shoals = mine.shoals;
   pen.dl->PushClipRect(box.min(), box.max(), true);
   draw_front_stand(pen.dl, mine.scene, stage.view);
   draw_front_back(pen.dl, mine.scene, stage.view);

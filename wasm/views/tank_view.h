@@ -5,13 +5,17 @@
 #include "draw/scene/crowding.h"
 #include "draw/scene/scene.h"
 #include "draw/ui.h"
+#include "views/shoals.h"
 
 namespace shoalwright {
 
-/// What the drawn tank keeps: tessellated scene and field, the depth profile, and which shoal the pointer is over.
+/// What the drawn tank keeps: tessellated scene and field, the places of the animals, the depth profile, and which shoal the
+/// pointer is over.
 struct TankState {
   SceneCache scene;
   CrowdingCache crowding;
+  Plan placed;  ///< the plan whose animals these are
+  std::vector<Shoal> shoals;
   Plan profiled;  ///< the plan that the profiles below are of
   Plan profiled_before;
   ProfilePicture profile;

@@ -8,10 +8,9 @@ using namespace shoalwright;
 
 /// Reads a plan and says the worst that is to be known of it.
 static std::string worst_finding(std::string_view plan_text) {
-  const Result<Catalog> catalog = read_catalog(builtin_catalog_json());
   const Result<Plan> plan = read_plan(plan_text);
-  if (!catalog || !plan) return plan ? catalog.error().sentence : plan.error().sentence;
-  const Assessment assessment = assess(*plan, *catalog);
+  if (!plan) return plan.error().sentence;
+  const Assessment assessment = assess(*plan, builtin_catalog());
   if (assessment.findings.empty()) return "Nothing to say.";
   const Finding& worst = assessment.findings.front();
   return std::string(name_of(worst.severity)) + ": " + worst.text + ". " + worst.remedy;
@@ -36,7 +35,7 @@ TEST(FrontDoor, SaysWhatIsWrongWithATextThatIsNoPlan) {
 }
 
 TEST(FrontDoor, MakesALinkAndOpensIt) {
-  const Catalog catalog = read_catalog(builtin_catalog_json()).value();
+  const Catalog catalog = builtin_catalog();
   const Plan plan = read_plan(goldfish_in_a_bowl).value();
   const Result<Plan> opened = decode_link("https://example.org/tank/" + encode_link(plan, catalog), catalog);
   ASSERT_TRUE(opened);
@@ -44,7 +43,7 @@ TEST(FrontDoor, MakesALinkAndOpensIt) {
 }
 
 TEST(FrontDoor, TakesARemedyUp) {
-  const Catalog catalog = read_catalog(builtin_catalog_json()).value();
+  const Catalog catalog = builtin_catalog();
   const Plan plan = read_plan(goldfish_in_a_bowl).value();
   const Assessment before = assess(plan, catalog);
   for (const Finding& finding : before.findings) {

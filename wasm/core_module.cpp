@@ -14,7 +14,7 @@ using namespace shoalwright;
 std::string answer;
 
 const Catalog& catalog() {
-  static const Catalog built_in = read_catalog(builtin_catalog_json()).value();
+  static const Catalog built_in = builtin_catalog();
   return built_in;
 }
 

@@ -3,9 +3,15 @@
 
 #include <string_view>
 
+#include "catalog/catalog.h"
+
 namespace shoalwright {
 
-/// The text of all species files of catalog/species, joined into one JSON array by the build (catalog/bundle.cmake).
-std::string_view builtin_catalog_json();
+/// The catalogue that the program brings along: catalog/species, sorted by code. Its tests have checked it against the schema; here
+/// it is only read.
+Catalog builtin_catalog();
+
+/// The packed cards (units/packed_json.h) that catalog/bundle.py makes of all species files.
+std::string_view builtin_cards();
 
 }  // namespace shoalwright

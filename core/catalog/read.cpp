@@ -6,9 +6,11 @@
 #include <map>
 #include <set>
 
+#include "catalog/builtin.h"
 #include "catalog/detail/shapes.h"
 #include "catalog/detail/words.h"
 #include "catalog/fold.h"
+#include "units/packed_json.h"
 
 namespace shoalwright {
 
@@ -24,16 +26,26 @@ enum class Must { always, built_in, no };
 constexpr Bounds length_bounds_cm{0.01, 60}, temperature_bounds_c{0, 40}, ph_bounds{3.5, 9.5}, hardness_bounds_d{0, 40},
     published_bounds{-5, 45};
 
-/// A place in the entry: its value (null where the key is absent) and its path from the entry's root.
+/// A place in the entry: its value (null where the key is absent) and the way to it. The path is written only when something is
+/// wrong.
 struct Node {
   const Json* value = nullptr;
-  std::string path;
+  const Node* parent = nullptr;              ///< lives as long as this one; null at the entry's root
+  std::optional<std::string_view> key = {};  ///< of an object; none: `index` of a list
+  std::size_t index = 0;
+
+  std::string path() const {
+    return parent == nullptr ? "" : parent->path() + "/" + (key ? std::string(*key) : std::to_string(index));
+  }
 };
+
+/// The i-th of a list.
+Node item_of(const Node& list, std::size_t i) { return {&list.value->items[i], &list, {}, i}; }
 
 /// Reads one entry and remembers the first thing that was wrong with it.
 class EntryReader {
  public:
-  EntryReader(const Json& entry, bool own) : root_{&entry, ""}, own_(own) {}
+  EntryReader(const Json& entry, bool own) : root_{.value = &entry}, own_(own) {}
 
   Species read();
   bool failed() const { return failed_; }
@@ -50,18 +62,18 @@ class EntryReader {
 
   /// The value under a key. Absent keys fail where they are needed; a null counts as absent in a keeper's entry.
   Node child(const Node& parent, const char* key, Must must) {
-    Node node{nullptr, parent.path + "/" + key};
+    Node node{nullptr, &parent, key};
     if (!parent.value) return node;
     const Json* found = find(*parent.value, key);
     if (found != nullptr && !(own_ && found->kind == Kind::null)) node.value = found;
-    if (!node.value && needed(must)) fail(node.path, "is missing");
+    if (!node.value && needed(must)) fail(node.path(), "is missing");
     return node;
   }
 
   Node object(const Node& parent, const char* key, Must must, std::initializer_list<const char*> known) {
     Node node = child(parent, key, must);
     if (node.value && node.value->kind != Kind::object) {
-      fail(node.path, "has to be an object");
+      fail(node.path(), "has to be an object");
       node.value = nullptr;
     }
     only(node, known);
@@ -72,16 +84,17 @@ class EntryReader {
     if (!node.value || own_) return;
     for (const JsonMember& item : node.value->members) {
       const auto same = [&](const char* key) { return item.key == key; };
-      if (std::none_of(known.begin(), known.end(), same)) fail(node.path + "/" + item.key, "is no field of the catalogue");
+      if (std::none_of(known.begin(), known.end(), same)) fail(node.path() + "/" + item.key, "is no field of the catalogue");
     }
   }
 
   std::optional<double> number(const Node& parent, const char* key, Must must, Bounds bounds) {
     const Node node = child(parent, key, must);
     if (!node.value) return std::nullopt;
-    if (node.value->kind != Kind::number) return fail(node.path, "has to be a number"), std::nullopt;
+    if (node.value->kind != Kind::number) return fail(node.path(), "has to be a number"), std::nullopt;
     const double value = node.value->number;
-    if (!(value >= bounds.low && value <= bounds.high)) return fail(node.path, "has to be " + bounds_text(bounds)), std::nullopt;
+    if (!(value >= bounds.low && value <= bounds.high))
+      return fail(node.path(), "has to be " + bounds_text(bounds)), std::nullopt;
     return value;
   }
 
@@ -89,27 +102,25 @@ class EntryReader {
     const Node node = child(parent, key, must);
     if (!node.value) return std::nullopt;
     const Bounds bounds{static_cast<double>(low), static_cast<double>(high)};
-    const std::string expectation = "has to be a whole number, " + bounds_text(bounds);
-    if (node.value->kind != Kind::number) return fail(node.path, expectation), std::nullopt;
     const double value = node.value->number;
-    if (!(value >= bounds.low && value <= bounds.high && value == std::floor(value)))
-      return fail(node.path, expectation), std::nullopt;
+    if (node.value->kind != Kind::number || !(value >= bounds.low && value <= bounds.high && value == std::floor(value)))
+      return fail(node.path(), "has to be a whole number, " + bounds_text(bounds)), std::nullopt;
     return static_cast<int>(value);
   }
 
   bool flag(const Node& parent, const char* key, Must must) {
     const Node node = child(parent, key, must);
     if (!node.value) return false;
-    if (node.value->kind != Kind::boolean) return fail(node.path, "has to be true or false"), false;
+    if (node.value->kind != Kind::boolean) return fail(node.path(), "has to be true or false"), false;
     return node.value->boolean;
   }
 
   std::string text(const Node& parent, const char* key, Must must, bool may_be_empty = false) {
     const Node node = child(parent, key, must);
     if (!node.value) return "";
-    if (node.value->kind != Kind::text) return fail(node.path, "has to be text"), "";
+    if (node.value->kind != Kind::text) return fail(node.path(), "has to be text"), "";
     std::string value = node.value->text;
-    if (value.empty() && !may_be_empty) fail(node.path, "has to be text that says something");
+    if (value.empty() && !may_be_empty) fail(node.path(), "has to be text that says something");
     return value;
   }
 
@@ -117,7 +128,7 @@ class EntryReader {
   std::string word(const Node& parent, const char* key, Must must, const List& list) {
     const std::string value = text(parent, key, must);
     if (!value.empty() && std::find(list.begin(), list.end(), value) == list.end())
-      fail(parent.path + "/" + key, "has to be one of: " + listed(list));
+      fail(parent.path() + "/" + key, "has to be one of: " + listed(list));
     return value;
   }
 
@@ -130,7 +141,7 @@ class EntryReader {
       if (words[i].first == value) return words[i].second;
       list[i] = words[i].first;
     }
-    fail(parent.path + "/" + key, "has to be one of: " + listed(list));
+    fail(parent.path() + "/" + key, "has to be one of: " + listed(list));
     return unknown;
   }
 
@@ -138,12 +149,12 @@ class EntryReader {
     const Node node = child(parent, key, must);
     std::vector<std::string> values;
     if (!node.value) return values;
-    if (node.value->kind != Kind::list) return fail(node.path, "has to be a list of texts"), values;
+    if (node.value->kind != Kind::list) return fail(node.path(), "has to be a list of texts"), values;
     for (const Json& item : node.value->items) {
-      const std::string path = node.path + "/" + std::to_string(values.size());
-      if (item.kind != Kind::text || item.text.empty()) return fail(path, "has to be text"), values;
+      const Node place = item_of(node, values.size());
+      if (item.kind != Kind::text || item.text.empty()) return fail(place.path(), "has to be text"), values;
       values.push_back(item.text);
-      if (std::count(values.begin(), values.end(), values.back()) > 1) fail(path, "is in the list twice");
+      if (std::count(values.begin(), values.end(), values.back()) > 1) fail(place.path(), "is in the list twice");
     }
     return values;
   }
@@ -151,19 +162,19 @@ class EntryReader {
   template <class List>
   std::vector<std::string> words(const Node& parent, const char* key, Must must, const List& list) {
     std::vector<std::string> values = texts(parent, key, must);
-    const std::string path = parent.path + "/" + key;
+    const Node place{nullptr, &parent, key};
     for (std::size_t i = 0; i < values.size(); ++i) {
       if (std::find(list.begin(), list.end(), values[i]) == list.end())
-        fail(path + "/" + std::to_string(i), "has to be one of: " + listed(list));
+        fail(place.path() + "/" + std::to_string(i), "has to be one of: " + listed(list));
     }
-    if (values.empty() && needed(must)) fail(path, "has to name at least one");
+    if (values.empty() && needed(must)) fail(place.path(), "has to name at least one");
     return values;
   }
 
   std::vector<std::string> ids(const Node& parent, const char* key, Must must) {
     std::vector<std::string> values = texts(parent, key, must);
     for (const std::string& value : values) {
-      if (!is_id(value)) fail(parent.path + "/" + key, "has to hold ids, lower case and hyphens");
+      if (!is_id(value)) fail(parent.path() + "/" + key, "has to hold ids, lower case and hyphens");
     }
     return values;
   }
@@ -171,14 +182,13 @@ class EntryReader {
   std::optional<std::array<double, 2>> two(const Node& parent, const char* key, Must must, Bounds bounds) {
     const Node node = child(parent, key, must);
     if (!node.value) return std::nullopt;
-    const std::string expectation = "has to be two numbers, " + bounds_text(bounds);
-    if (node.value->kind != Kind::list || node.value->items.size() != 2) return fail(node.path, expectation), std::nullopt;
+    const auto refuse = [&] { fail(node.path(), "has to be two numbers, " + bounds_text(bounds)); };
+    if (node.value->kind != Kind::list || node.value->items.size() != 2) return refuse(), std::nullopt;
     std::array<double, 2> values{};
     for (std::size_t i = 0; i < 2; ++i) {
       const Json& item = node.value->items[i];
-      if (item.kind != Kind::number) return fail(node.path, expectation), std::nullopt;
       values[i] = item.number;
-      if (!(values[i] >= bounds.low && values[i] <= bounds.high)) return fail(node.path, expectation), std::nullopt;
+      if (item.kind != Kind::number || !(values[i] >= bounds.low && values[i] <= bounds.high)) return refuse(), std::nullopt;
     }
     return values;
   }
@@ -186,7 +196,7 @@ class EntryReader {
   std::optional<Range> range(const Node& parent, const char* key, Must must, Bounds bounds) {
     const auto ends = two(parent, key, must, bounds);
     if (!ends) return std::nullopt;
-    if (!((*ends)[0] <= (*ends)[1])) return fail(parent.path + "/" + key, "has to run from low to high"), std::nullopt;
+    if (!((*ends)[0] <= (*ends)[1])) return fail(parent.path() + "/" + key, "has to run from low to high"), std::nullopt;
     return Range{(*ends)[0], (*ends)[1]};
   }
 
@@ -197,7 +207,7 @@ class EntryReader {
     if (may_quote) range(node, "published", Must::no, published_bounds);
     if (result.tolerated && result.ideal &&
         !(result.tolerated->low <= result.ideal->low && result.ideal->high <= result.tolerated->high))
-      fail(node.path + "/ideal", "has to lie inside tolerated");
+      fail(node.path() + "/ideal", "has to lie inside tolerated");
     return result;
   }
 
@@ -241,19 +251,19 @@ void EntryReader::name(Species& s) {
   s.name.sold_as = texts(node, "sold_as", Must::built_in);
   s.name.family = text(node, "family", Must::built_in);
   const Node common = child(node, "common", Must::built_in);
-  if (common.value && common.value->kind != Kind::list) return fail(common.path, "has to be a list of names");
+  if (common.value && common.value->kind != Kind::list) return fail(common.path(), "has to be a list of names");
   if (common.value) {
     for (std::size_t i = 0; i < common.value->items.size(); ++i) {
-      const Node item{&common.value->items[i], common.path + "/" + std::to_string(i)};
-      if (item.value->kind != Kind::object) return fail(item.path, "has to be an object with text and lang");
+      const Node item = item_of(common, i);
+      if (item.value->kind != Kind::object) return fail(item.path(), "has to be an object with text and lang");
       only(item, {"text", "lang"});
       CommonName entry{text(item, "text", Must::always), text(item, "lang", Must::built_in)};
       if (!entry.lang.empty() && !(entry.lang.size() == 2 && is_id(entry.lang)))
-        fail(item.path + "/lang", "has to be a language of two letters");
+        fail(item.path() + "/lang", "has to be a language of two letters");
       s.name.common.push_back(std::move(entry));
     }
   }
-  if (s.name.common.empty() && (!own_ || s.name.scientific.empty())) fail(common.path, "has to hold at least one name");
+  if (s.name.common.empty() && (!own_ || s.name.scientific.empty())) fail(common.path(), "has to hold at least one name");
 }
 
 void EntryReader::size(Species& s) {
@@ -267,7 +277,7 @@ void EntryReader::size(Species& s) {
   s.size.published_max_cm = number(node, "published_max_cm", Must::no, {0.01, 300});
   s.size.published_max_type =
       word(node, "published_max_type", s.size.published_max_cm ? Must::built_in : Must::no, length_type_list);
-  if (!s.size.published_max_cm && !s.size.published_max_type.empty()) fail(node.path + "/published_max_cm", "is missing");
+  if (!s.size.published_max_cm && !s.size.published_max_type.empty()) fail(node.path() + "/published_max_cm", "is missing");
   s.size.height_with_fins_cm = number(node, "height_with_fins_cm", Must::no, length_bounds_cm);
   s.size.body = word(node, "body", Must::built_in, body_words, Body::unknown);
   s.size.body_depth_share = number(node, "body_depth_share", Must::built_in, {0.03, 1.2});
@@ -298,17 +308,17 @@ void EntryReader::life(Species& s) {
     s.life.depth[i] = number(depth, levels[i], Must::always, {0, 1}).value_or(0);
     sum += s.life.depth[i];
   }
-  if (depth.value && !(std::abs(sum - 1) <= rounding)) fail(depth.path, "has to sum to 1");
+  if (depth.value && !(std::abs(sum - 1) <= rounding)) fail(depth.path(), "has to sum to 1");
   const Node group = object(node, "group", Must::always, {"kind", "least", "good", "all_male_ok", "added"});
   s.life.group.kind = word(group, "kind", Must::always, group_kind_words, GroupKind::shoal);
   s.life.group.least = whole(group, "least", Must::always, 1, 50).value_or(1);
   s.life.group.good = whole(group, "good", Must::built_in, 1, 100).value_or(s.life.group.least);
-  if (!(s.life.group.least <= s.life.group.good)) fail(group.path + "/good", "has to be at least the least group");
+  if (!(s.life.group.least <= s.life.group.good)) fail(group.path() + "/good", "has to be at least the least group");
   s.life.group.all_male_ok = flag(group, "all_male_ok", Must::built_in);
   s.life.group.added = word(group, "added", Must::built_in, added_list);
   const Node sexes = object(node, "sexes", Must::built_in, {"ratio", "told_apart"});
   s.life.sex_ratio = text(sexes, "ratio", Must::no);
-  if (!s.life.sex_ratio.empty() && !follows(s.life.sex_ratio, "1m:1f")) fail(sexes.path + "/ratio", "has to read like 1m:2f");
+  if (!s.life.sex_ratio.empty() && !follows(s.life.sex_ratio, "1m:1f")) fail(sexes.path() + "/ratio", "has to read like 1m:2f");
   s.life.told_apart = word(sexes, "told_apart", Must::built_in, told_apart_list);
   s.life.active = word(node, "active", Must::built_in, active_list);
   s.life.current = word(node, "current", Must::built_in, current_list);
@@ -327,7 +337,7 @@ void EntryReader::temper(Species& s) {
   s.temper.to_others = word(node, "to_others", Must::built_in, toward_words, Toward::peaceful);
   s.temper.look_alike_group = text(node, "look_alike_group", Must::no);
   if (!s.temper.look_alike_group.empty() && !is_id(s.temper.look_alike_group))
-    fail(node.path + "/look_alike_group", "has to be lower case and hyphens");
+    fail(node.path() + "/look_alike_group", "has to be lower case and hyphens");
   s.temper.rival_males = flag(node, "rival_males", Must::built_in);
   s.temper.nips_fins = word(node, "nips_fins", Must::built_in, nips_list);
   s.temper.fins = word(node, "fins", Must::built_in, fin_length_list);
@@ -381,16 +391,16 @@ void EntryReader::diet_and_breeding(Species& s) {
 void EntryReader::legal() {
   const Node list = child(root_, "legal", Must::built_in);
   if (!list.value) return;
-  if (list.value->kind != Kind::list) return fail(list.path, "has to be a list");
+  if (list.value->kind != Kind::list) return fail(list.path(), "has to be a list");
   for (std::size_t i = 0; i < list.value->items.size(); ++i) {
-    const Node item{&list.value->items[i], list.path + "/" + std::to_string(i)};
-    if (item.value->kind != Kind::object) return fail(item.path, "has to be an object");
+    const Node item = item_of(list, i);
+    if (item.value->kind != Kind::object) return fail(item.path(), "has to be an object");
     only(item, {"region", "effect", "instrument", "as_of", "note"});
     if (!follows(text(item, "region", Must::always), "AA"))
-      fail(item.path + "/region", "has to be EU or a country of two capitals");
+      fail(item.path() + "/region", "has to be EU or a country of two capitals");
     word(item, "effect", Must::always, legal_effect_list);
     text(item, "instrument", Must::always);
-    if (!is_date(text(item, "as_of", Must::always))) fail(item.path + "/as_of", "has to be a date like 2026-11 or 2026-11-20");
+    if (!is_date(text(item, "as_of", Must::always))) fail(item.path() + "/as_of", "has to be a date like 2026-11 or 2026-11-20");
     text(item, "note", Must::no, true);
   }
 }
@@ -400,9 +410,9 @@ void EntryReader::look(Species& s) {
   const auto colours = [&](const Node& parent, Must must) {
     std::vector<std::string> values = texts(parent, "colours", Must::no);
     const Node list = child(parent, "colours", must);
-    if (list.value && !(values.size() >= 3 && values.size() <= 4)) fail(list.path, "has to hold three or four colours");
+    if (list.value && !(values.size() >= 3 && values.size() <= 4)) fail(list.path(), "has to hold three or four colours");
     for (const std::string& value : values) {
-      if (!follows(value, "#hhhhhh")) fail(list.path, "has to hold colours like #d98a55, in lower case");
+      if (!follows(value, "#hhhhhh")) fail(list.path(), "has to hold colours like #d98a55, in lower case");
     }
     return values;
   };
@@ -416,15 +426,15 @@ void EntryReader::look(Species& s) {
 
 void EntryReader::evidence(Species& s) {
   const Node node = child(root_, "evidence", Must::built_in);
-  if (node.value && node.value->kind != Kind::object) return fail(node.path, "has to be an object");
+  if (node.value && node.value->kind != Kind::object) return fail(node.path(), "has to be an object");
   if (!node.value || node.value->members.empty()) {
     if (own_) s.evidence.push_back({"*", Evidence::keeper, "", ""});
-    if (!own_) fail(node.path, "has to say where the values come from");
+    if (!own_) fail(node.path(), "has to say where the values come from");
     return;
   }
   for (const JsonMember& item : node.value->members) {
-    const Node entry{&item.value, node.path + "/" + item.key};
-    if (entry.value->kind != Kind::object) return fail(entry.path, "has to be an object");
+    const Node entry{&item.value, &node, item.key};
+    if (entry.value->kind != Kind::object) return fail(entry.path(), "has to be an object");
     only(entry, {"class", "source", "where", "note"});
     EvidenceEntry read{item.key, Evidence::from_memory, "", ""};
     read.evidence = word(entry, "class", Must::always, evidence_words, Evidence::from_memory);
@@ -435,7 +445,7 @@ void EntryReader::evidence(Species& s) {
     s.evidence.push_back(std::move(read));
   }
   if (!own_ && find(*node.value, "*") == nullptr)
-    fail(node.path + "/*", "is missing: it speaks for every field that is not named");
+    fail(node.path() + "/*", "is missing: it speaks for every field that is not named");
 }
 
 Species EntryReader::read() {
@@ -481,7 +491,20 @@ std::optional<Error> clash(const std::vector<Species>& all) {
   return std::nullopt;
 }
 
+void sort_by_code(Catalog& catalog) {
+  std::sort(catalog.species.begin(), catalog.species.end(), [](const Species& a, const Species& b) { return a.code < b.code; });
+}
+
 }  // namespace
+
+Catalog builtin_catalog() {
+  const Json cards = unpack_json(builtin_cards());
+  Catalog catalog;
+  catalog.species.reserve(cards.items.size());
+  for (const Json& card : cards.items) catalog.species.push_back(EntryReader(card, false).read());
+  sort_by_code(catalog);
+  return catalog;
+}
 
 Result<Catalog> read_catalog(std::string_view json_array_text) {
   const Result<Json> all = parse_json(json_array_text);
@@ -498,8 +521,7 @@ Result<Catalog> read_catalog(std::string_view json_array_text) {
     catalog.species.push_back(std::move(species));
   }
   if (auto error = clash(catalog.species)) return *error;
-  const auto by_code = [](const Species& a, const Species& b) { return a.code < b.code; };
-  std::sort(catalog.species.begin(), catalog.species.end(), by_code);
+  sort_by_code(catalog);
   return catalog;
 }
 

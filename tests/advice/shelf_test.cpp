@@ -11,7 +11,6 @@
 #include "advice/shelf_list.h"
 #include "assess/assess.h"
 #include "catalog/builtin.h"
-#include "catalog/read.h"
 #include "share/plan_json.h"
 #include "support/samples.h"
 
@@ -19,7 +18,7 @@ namespace shoalwright {
 namespace {
 
 const Catalog& catalog() {
-  static const Catalog cards = read_catalog(builtin_catalog_json()).value();
+  static const Catalog cards = builtin_catalog();
   return cards;
 }
 

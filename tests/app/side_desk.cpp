@@ -7,7 +7,6 @@
 #include <sstream>
 
 #include "catalog/builtin.h"
-#include "catalog/read.h"
 #include "edit/command.h"
 #include "share/plan_json.h"
 
@@ -28,7 +27,7 @@ Plan plan_from(const std::string& name) {
 }
 
 SideDesk::SideDesk(Plan plan, bool paints, Theme theme, float scale)
-    : catalog(read_catalog(builtin_catalog_json()).value()), paints_(paints), theme_(theme) {
+    : catalog(builtin_catalog()), paints_(paints), theme_(theme) {
   history = begin_history(std::move(plan));
   platform::headless::World world;
   world.surface.pixel_ratio = scale;

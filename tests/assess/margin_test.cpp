@@ -8,7 +8,6 @@
 
 #include "assess/assess.h"
 #include "catalog/builtin.h"
-#include "catalog/read.h"
 #include "share/plan_json.h"
 #include "support/margin_facts.h"
 #include "support/samples.h"
@@ -17,7 +16,7 @@ namespace shoalwright {
 namespace {
 
 const Catalog& catalog() {
-  static const Catalog read = read_catalog(builtin_catalog_json()).value();
+  static const Catalog read = builtin_catalog();
   return read;
 }
 

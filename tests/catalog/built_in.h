@@ -3,15 +3,15 @@
 
 #include <gtest/gtest.h>
 
-#include "catalog/builtin.h"
 #include "catalog/read.h"
+#include "support/card_files.h"
 
 namespace shoalwright {
 
-/// The built-in catalogue, read once; empty, with a failed expectation, when it cannot be read.
+/// The built-in catalogue, read once from its files with every check; empty, with a failed expectation, when it cannot be read.
 inline const Catalog& built_in() {
   static const Catalog catalog = [] {
-    const Result<Catalog> read = read_catalog(builtin_catalog_json());
+    const Result<Catalog> read = read_catalog(card_texts());
     EXPECT_TRUE(read) << read.error().place << ": " << read.error().sentence;
     return read ? *read : Catalog{};
   }();

@@ -24,7 +24,7 @@ std::string file_text(const std::string& name) {
 }
 
 const json& cards() {
-  static const json all = json::parse(builtin_catalog_json(), nullptr, false);
+  static const json all = json::parse(card_texts(), nullptr, false);
   return all;
 }
 

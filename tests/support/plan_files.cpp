@@ -8,7 +8,6 @@
 #include <sstream>
 
 #include "catalog/builtin.h"
-#include "catalog/read.h"
 #include "share/plan_json.h"
 
 namespace shoalwright {
@@ -26,7 +25,8 @@ std::vector<std::string> files_of(const std::string& folder, const std::string& 
   if (open == nullptr) return names;
   while (const dirent* entry = readdir(open)) {
     const std::string name = entry->d_name;
-    if (name.size() > end.size() && name.compare(name.size() - end.size(), end.size(), end) == 0) names.push_back(name);
+    if (name[0] != '.' && name.size() > end.size() && name.compare(name.size() - end.size(), end.size(), end) == 0)
+      names.push_back(name);
   }
   closedir(open);
   std::sort(names.begin(), names.end());
@@ -41,7 +41,7 @@ std::vector<NamedPlan> all_plans() {
 }
 
 const Catalog& the_catalog() {
-  static const Catalog catalog = read_catalog(builtin_catalog_json()).value();
+  static const Catalog catalog = builtin_catalog();
   return catalog;
 }
 

@@ -3,7 +3,7 @@
 
 #include <cstdio>
 
-#include "catalog/read.h"
+#include "catalog/builtin.h"
 #include "shoalwright.h"
 #include "stocking/stock.h"
 #include "support/check_table.h"
@@ -93,12 +93,11 @@ Answer run_command(const std::vector<std::string>& arguments) {
                       "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal link PLAN.json, shoal open LINK or "
                       "shoal check TABLE.csv; - reads stdin."};
   if (command == "check") return check_file(arguments[1]);
-  const Result<Catalog> catalog = read_catalog(builtin_catalog_json());
-  if (!catalog) return Answer{.code = our_fault, .error = "The built-in catalogue cannot be read. " + catalog.error().sentence};
-  if (command == "assess") return assess_file(*catalog, arguments[1]);
-  if (command == "largest") return largest_in_file(*catalog, arguments[1], arguments[2]);
-  if (command == "link") return link_file(*catalog, arguments[1]);
-  return open_link(*catalog, arguments[1]);
+  const Catalog catalog = builtin_catalog();
+  if (command == "assess") return assess_file(catalog, arguments[1]);
+  if (command == "largest") return largest_in_file(catalog, arguments[1], arguments[2]);
+  if (command == "link") return link_file(catalog, arguments[1]);
+  return open_link(catalog, arguments[1]);
 }
 
 }  // namespace shoalwright

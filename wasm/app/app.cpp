@@ -5,7 +5,6 @@
 #include "app/keep.h"
 #include "app/plan_text.h"
 #include "catalog/builtin.h"
-#include "catalog/read.h"
 #include "edit/command.h"
 #include "platform/platform.h"
 #include "share/link.h"
@@ -89,7 +88,7 @@ void tell_page(App& app) {
 }
 
 void begin(App& app) {
-  app.catalog = read_catalog(builtin_catalog_json()).value();
+  app.catalog = builtin_catalog();
   app.preferences = kept_preferences();
   app.measures.us = app.preferences.us_units;
   Plan plan = read_plan(builtin_demo_plan()).value();

@@ -15,7 +15,7 @@ const program_script = path.join(site, 'planner.js'), program_code = path.join(s
 run('terser', path.join(program, 'planner.js'), '--output', program_script,
   '--mangle', "toplevel,reserved=['Module','UTF8ToString']", '--compress', "toplevel,top_retain=['Module','UTF8ToString']");
 // A second round of the optimiser finds 3 KB that the linker's one leaves.
-run('wasm-opt', '-Oz', '--converge', '-aimfs', '6', '--enable-simd', '--enable-bulk-memory', '--enable-nontrapping-float-to-int', '--enable-sign-ext',
+run('wasm-opt', '-Oz', '--converge', '-aimfs', '6', '-ocimfs', '300', '--enable-simd', '--enable-bulk-memory', '--enable-nontrapping-float-to-int', '--enable-sign-ext',
   '--enable-mutable-globals', path.join(program, 'planner.wasm'), '-o', program_code);
 
 run('esbuild', path.join(from, 'boot.js'), '--bundle', '--minify', '--format=iife', '--target=es2020', '--log-level=warning',

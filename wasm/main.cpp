@@ -23,8 +23,8 @@ extern "C" EMSCRIPTEN_KEEPALIVE const char* state_json() {
 int main() {
   platform::Listener listener;
   listener.start = [] {
-    const std::string_view fonts[4] = {platform::asset("fonts/inter-regular.otf"), platform::asset("fonts/inter-medium.otf"),
-                                       platform::asset("fonts/inter-semibold.otf"), platform::asset("fonts/inter-italic.otf")};
+    const std::string_view fonts[4] = {platform::asset("inter-regular"), platform::asset("inter-medium"),
+                                       platform::asset("inter-semibold"), platform::asset("inter-italic")};
     set_imgui_style();
     if (!load_faces(*ImGui::GetIO().Fonts, fonts, app.faces)) {
       platform::show_failure("The letters of the planner could not be read.");

@@ -3,7 +3,11 @@
 import { open_drafts } from './drafts.js';
 import { apply_theme, fail, listen, page } from './page.js';
 
-const FONTS = { 'inter-regular': '400', 'inter-medium': '500', 'inter-semibold': '600', 'inter-italic': '400' };
+/** The four faces in the order of faces.bin (web/site.mjs), each with how a page calls it. */
+const FACES = [
+  ['inter-regular', { weight: '400' }], ['inter-medium', { weight: '500' }], ['inter-semibold', { weight: '600' }],
+  ['inter-italic', { weight: '400', style: 'italic' }],
+];
 
 // The smallest module with a 128-bit value: type () -> v128, one function returning v128.const 0.
 const SIMD = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 1, 5, 1, 96, 0, 1, 123, 3, 2, 1, 0, 10, 22, 1, 20, 0, 253, 12, ...Array(16).fill(0), 11]);
@@ -43,11 +47,22 @@ async function program_answer() {
   return new Response(answer.body.pipeThrough(counting), { headers: { 'content-type': 'application/wasm' } });
 }
 
-async function load_font(name) {
-  const file = `fonts/${name}.otf`;
-  const bytes = await (await get(file)).arrayBuffer();
-  page.assets[file] = new Uint8Array(bytes);
-  return new FontFace('Inter', bytes, { weight: FONTS[name], style: name.endsWith('italic') ? 'italic' : 'normal' });
+async function load_faces() {
+  const all = await (await get('faces.bin')).arrayBuffer(), lengths = new DataView(all);
+  let at = 4 * FACES.length;
+  FACES.forEach(([name], i) => {
+    page.assets[name] = new Uint8Array(all, at, lengths.getUint32(4 * i, true));
+    at += page.assets[name].length;
+  });
+}
+
+/** For the page's own letters, which may come later than the drawing's. */
+function add_faces() {
+  for (const [name, how] of FACES) {
+    const face = new FontFace('Inter', page.assets[name], how);
+    document.fonts.add(face);
+    face.load().catch(() => {});
+  }
 }
 
 function stopped(why) {
@@ -71,12 +86,15 @@ function start() {
   apply_theme();
   const able = typeof WebAssembly === 'object' && WebAssembly.validate(SIMD);
   const program = able ? program_answer().then(answer => WebAssembly.compileStreaming(answer)) : null;
-  const parts = able ? Promise.all([program, ...Object.keys(FONTS).map(load_font), find_drafts()]) : find_drafts();
+  const parts = able ? Promise.all([program, load_faces(), find_drafts()]) : find_drafts();
   window.Module = {
     page,
     instantiateWasm(imports, receive) {
       if (able)
-        parts.then(async ([module]) => receive(await WebAssembly.instantiate(module, imports), module)).catch(given_up);
+        parts.then(async ([module]) => {
+          receive(await WebAssembly.instantiate(module, imports), module);  // the first frame is drawn in here
+          setTimeout(add_faces, 100);
+        }).catch(given_up);
       return {};
     },
     onAbort: stopped,

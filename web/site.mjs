@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-// Puts the page together: site.mjs PROGRAM_FOLDER SITE_FOLDER. The page's scripts become one, so that the start waits for one answer of
-// the server only.
+// Puts the page together: site.mjs PROGRAM_FOLDER SITE_FOLDER REGULAR.otf MEDIUM.otf SEMIBOLD.otf ITALIC.otf
+// What belongs together becomes one file, since each answer of a server takes its time: the page's scripts, and the four faces.
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const from = path.dirname(fileURLToPath(import.meta.url));
-const [program, site] = process.argv.slice(2);
+const [program, site, ...faces] = process.argv.slice(2);
 const run = (command, ...args) => execFileSync(command, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
 
 const program_script = path.join(site, 'planner.js'), program_code = path.join(site, 'planner.wasm');
@@ -22,5 +22,10 @@ run('esbuild', path.join(from, 'boot.js'), '--bundle', '--minify', '--format=iif
   `--outfile=${path.join(site, 'boot.js')}`);
 run('esbuild', path.join(from, 'style.css'), '--minify', '--log-level=warning', `--outfile=${path.join(site, 'style.css')}`);
 for (const file of ['icon.svg', 'licences.html']) fs.copyFileSync(path.join(from, file), path.join(site, file));
+// Four lengths (32 bits, the lowest byte first), then the faces.
+const fonts = faces.map(face => fs.readFileSync(face)), lengths = Buffer.alloc(4 * fonts.length);
+fonts.forEach((font, i) => lengths.writeUInt32LE(font.length, 4 * i));
+fs.writeFileSync(path.join(site, 'faces.bin'), Buffer.concat([lengths, ...fonts]));
+
 const bytes = String(fs.statSync(program_code).size);  // so that loading can show progress
 fs.writeFileSync(path.join(site, 'index.html'), fs.readFileSync(path.join(from, 'index.html'), 'utf8').replace('@PROGRAM_BYTES@', bytes));

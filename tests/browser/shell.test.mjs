@@ -385,7 +385,7 @@ describe('loading and failing', () => {
     await context.close();
   });
 
-  for (const [name, missing] of [['planner.wasm', 'planner.wasm'], ['planner.js', 'planner.js'], ['a font', 'fonts/inter-medium.otf']]) {
+  for (const [name, missing] of [['planner.wasm', 'planner.wasm'], ['planner.js', 'planner.js'], ['the letters', 'faces.bin']]) {
     test(`without ${name} it says so and gives the link of the plan`, async () => {
       const broken = await serve(undefined, { missing: [missing] });
       const { planner, what, do: remedy, link, link_shown } = await failed(browser, `${broken.url}#p=abc`, {});
@@ -407,7 +407,7 @@ describe('loading and failing', () => {
     const { planner, what, do: remedy } = await failed(bare, server.url, {}, 'without-drawing');
     assert.match(what, /WebGL 2/);
     assert.match(remedy, /graphics acceleration/);
-    assert.ok(await planner.page.isVisible('#plan-text'));
+    await planner.page.waitForSelector('#plan-text', { state: 'visible' });  // told one frame later
     assert.ok((await planner.plan_text()).length > 20);
     await planner.picture('shell-without-webgl');
     await bare.close();

@@ -32,14 +32,14 @@ Screen::Screen(const ScreenKind& kind) : app_(std::make_unique<App>()), kind_(ki
   world.draft = kind.plan_json;
   for (const auto& [asset, face] :
        {std::pair{"regular", "Regular"}, {"medium", "Medium"}, {"semibold", "SemiBold"}, {"italic", "Italic"}})
-    world.assets[std::string("fonts/inter-") + asset + ".otf"] = font(face);
+    world.assets[std::string("inter-") + asset] = font(face);
   platform::headless::begin(std::move(world));
 
   App& app = *app_;
   platform::Listener listener;
   listener.start = [&app] {
-    const std::string_view fonts[4] = {platform::asset("fonts/inter-regular.otf"), platform::asset("fonts/inter-medium.otf"),
-                                       platform::asset("fonts/inter-semibold.otf"), platform::asset("fonts/inter-italic.otf")};
+    const std::string_view fonts[4] = {platform::asset("inter-regular"), platform::asset("inter-medium"),
+                                       platform::asset("inter-semibold"), platform::asset("inter-italic")};
     set_imgui_style();
     EXPECT_TRUE(load_faces(*ImGui::GetIO().Fonts, fonts, app.faces)) << "fonts-inter is not installed";
     begin(app);

@@ -75,7 +75,7 @@ Device device();
 /// The day on the keeper's clock, "YYYY-MM-DD".
 std::string today();
 
-/// Bytes that were loaded with the program ("fonts/inter-regular.otf", "-medium", "-semibold", "-italic"), alive as long as it
+/// Bytes that were loaded with the program ("inter-regular", "-medium", "-semibold", "-italic"), alive as long as it
 /// runs; empty for an unknown name.
 std::string_view asset(std::string_view name);
 

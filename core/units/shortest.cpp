@@ -15,7 +15,24 @@ struct Digits {
   int power = 0;
 };
 
+/// The same for what people type: at most nine decimals. Whole numbers below 2^53 and these powers of ten are exact, so their
+/// quotient is the double that the decimal text reads back as. False where the value has more.
+bool few_decimals(double magnitude, Digits& out) {
+  double power = 1;
+  for (int decimals = 0; decimals <= 9; ++decimals, power *= 10) {
+    const double scaled = std::round(magnitude * power);
+    if (!(scaled < 9007199254740992.0)) return false;
+    if (scaled / power != magnitude) continue;
+    out.text = std::to_string(static_cast<long long>(scaled));
+    out.power = static_cast<int>(out.text.size()) - 1 - decimals;
+    while (out.text.size() > 1 && out.text.back() == '0') out.text.pop_back();
+    return true;
+  }
+  return false;
+}
+
 Digits fewest_digits(double magnitude) {
+  if (Digits few; few_decimals(magnitude, few)) return few;
   char text[40];
   // 17 significant digits always read back exactly (IEEE 754 section 5.12.2), so the loop ends with an exact text.
   for (int digits = 1; digits <= 17; ++digits) {

@@ -9,10 +9,18 @@ namespace shoalwright {
 
 namespace {
 
+/// `exponent` from -9 to 15 comes from the table; beyond it only what is far from a keeper's numbers.
 double power_of_ten(int exponent) {
-  double power = 1;
-  for (int i = 0; i < std::abs(exponent); ++i) power *= 10;
-  return exponent < 0 ? 1 / power : power;
+  static constexpr double power[] = {1e-9, 1e-8, 1e-7, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 1e-1, 1e0,  1e1,  1e2, 1e3,
+                                     1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+  if (exponent >= -9 && exponent <= 15) return power[exponent + 9];
+  return std::pow(10, exponent);
+}
+
+/// As std::round for what is not below 0; a call of it is slow in WASM.
+double nearest(double value) {
+  const double below = std::floor(value);
+  return value - below >= 0.5 ? below + 1 : below;
 }
 
 /// Decimals that a step of 1, 2, 2.5 or 5 times a power of ten needs; -1 where it is no such step.
@@ -33,14 +41,13 @@ int decimals_of_step(double step) {
 std::string fixed_text(double value, int decimals) {
   if (!std::isfinite(value)) return "-";
   decimals = std::clamp(decimals, 0, 9);
-  const double scaled = std::round(std::abs(value) * power_of_ten(decimals));
-  char digits[330];
+  const double scaled = nearest(std::abs(value) * power_of_ten(decimals));
   if (!(scaled < 1e17)) {  // beyond what a double holds to the unit: no decimals are known
+    char digits[330];
     std::snprintf(digits, sizeof digits, "%.0f", value);
     return digits;
   }
-  std::snprintf(digits, sizeof digits, "%.0f", scaled);
-  std::string text = digits;
+  std::string text = std::to_string(static_cast<long long>(scaled));
   if (decimals > 0) {
     const std::size_t places = static_cast<std::size_t>(decimals);
     if (text.size() <= places) text.insert(0, places + 1 - text.size(), '0');

@@ -43,6 +43,22 @@ int figures_of(const std::string& text) {
   return static_cast<int>(figures.find_last_not_of('0') + 1);
 }
 
+TEST(Shortest, WritesEveryShortDecimalAsItWasTyped) {
+  Dice dice(11);
+  for (int i = 0; i < 20000; ++i) {
+    const int decimals = dice.whole(0, 9);
+    const long long figures = dice.below(1 << 30) + 1;
+    char typed[64];
+    std::snprintf(typed, sizeof typed, "%.*f", decimals, static_cast<double>(figures) / std::pow(10, decimals));
+    const double value = std::strtod(typed, nullptr);
+    std::string plain = typed;
+    if (plain.find('.') != std::string::npos) plain.erase(plain.find_last_not_of('0') + 1);
+    if (plain.back() == '.') plain.pop_back();
+    if (value < 1e-6) continue;
+    ASSERT_EQ(shortest(value), plain);
+  }
+}
+
 TEST(Shortest, ReadsBackAsTheSameDoubleAndOneFigureLessDoesNot) {
   Dice dice(7);
   for (int i = 0; i < 4000; ++i) {

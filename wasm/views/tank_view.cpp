@@ -122,10 +122,17 @@ ImVec2 plate_place(const Stage& stage, const Shoal& shoal) {
   return {best.x, std::max(stage.water.y + 10, best.y - std::max(12.0f, half * 0.55f + 8))};
 }
 
-void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& shoals) {
-  std::vector<ImVec2> taken;
+constexpr float plate_radius = 9;
+
+std::vector<ImVec2> plate_places(const Stage& stage, const std::vector<Shoal>& shoals) {
+  std::vector<ImVec2> places;
   for (const Shoal& shoal : shoals)
-    if (!shoal.animals.empty()) taken.push_back(plate_place(stage, shoal));
+    if (!shoal.animals.empty()) places.push_back(plate_place(stage, shoal));
+  return places;
+}
+
+void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& shoals) {
+  std::vector<ImVec2> taken = plate_places(stage, shoals);
   for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
     const Piece& piece = stage.scene.pieces[i];
     if (!piece.x_cm) continue;
@@ -136,11 +143,23 @@ void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& 
     draw_letter(pen, piece_letter(int(i)), free_place(taken, at, 18));
   }
   for (std::size_t i = 0; i < shoals.size(); ++i)
-    if (!shoals[i].animals.empty()) draw_plate(pen, int(i) + 1, plate_place(stage, shoals[i]), 9);
+    if (!shoals[i].animals.empty()) draw_plate(pen, int(i) + 1, plate_place(stage, shoals[i]), plate_radius);
+}
+
+/// Where along a line the middle of its words stands clear of the plates: in the middle of the line if it can be.
+float place_of_words(const Pen& pen, float from, float to, float y, std::string_view words, const std::vector<ImVec2>& plates) {
+  const float half = text_width(pen, medium(type::small), words) / 2 + 8, high = 11 + plate_radius;
+  for (const float share : {0.5f, 0.4f, 0.6f, 0.3f, 0.7f, 0.2f, 0.8f}) {
+    const float x = std::clamp(from + (to - from) * share, from + half, std::max(from + half, to - half));
+    if (std::none_of(plates.begin(), plates.end(),
+                     [&](ImVec2 plate) { return std::abs(plate.x - x) < half + plate_radius && std::abs(plate.y - y) < high; }))
+      return x;
+  }
+  return (from + to) / 2;
 }
 
 /// The run of the empty tank that most matters: of the group that wants the most of it, else of the middle.
-void draw_lane(const Pen& pen, const Look& look, const Stage& stage) {
+void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<ImVec2>& plates) {
   const Room& room = look.shown_assessment.room;
   const GroupRoom* tight = nullptr;
   for (const GroupRoom& group : room.groups)
@@ -166,8 +185,8 @@ void draw_lane(const Pen& pen, const Look& look, const Stage& stage) {
     words = look.measures.length(lane_cm) + ", " + std::to_string(plate_of(look, tight->species)) + " wants " +
             look.measures.length(tight->lane_needed_cm);
   }
-  draw_tip(pen, {(a.x + b.x) / 2, a.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge,
-           is_short ? pen.palette->call : pen.palette->ink, Align::centre);
+  draw_tip(pen, {place_of_words(pen, a.x, b.x, a.y, words, plates), a.y - 10}, words,
+           is_short ? pen.palette->call : pen.palette->edge, is_short ? pen.palette->call : pen.palette->ink, Align::centre);
 }
 
 void draw_contour_words(const Pen& pen, const Stage& stage, const CrowdingCache& cache) {
@@ -294,7 +313,8 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   ImGui::PushFont(ui.faces->font[int(Face::regular)], type::axis.size);
   draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, type::axis.size);
   ImGui::PopFont();
-  if (look.preferences.show_lane) draw_lane(pen, look, stage);
+  if (look.preferences.show_lane)
+    draw_lane(pen, look, stage, look.preferences.show_numbers ? plate_places(stage, shoals) : std::vector<ImVec2>());
   if (look.held) draw_held_shoal(pen, look, stage, shoals);
   if (look.preferences.show_crowding) draw_contour_words(pen, stage, mine.crowding);
   if (look.preferences.show_numbers) draw_numbers(pen, stage, shoals);

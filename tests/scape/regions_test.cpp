@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#include "scape/regions.h"
+
+#include <gtest/gtest.h>
+
+#include "scape/distance.h"
+
+namespace shoalwright {
+namespace {
+
+TEST(Regions, ACornerThatIsCutOffIsARegionOfItsOwn) {
+  const GridSize size{10, 6, 3};
+  Cells open(size.cells(), 1);
+  for (int j = 0; j < size.y; ++j)
+    for (int k = 0; k < size.z; ++k) open[size.at(7, k, j)] = 0;
+  const Regions regions = regions_of(size, open);
+  ASSERT_EQ(regions.cells.size(), 2u);
+  EXPECT_EQ(regions.cells[0], 7u * 6 * 3);
+  EXPECT_EQ(regions.cells[1], 2u * 6 * 3);
+  EXPECT_EQ(regions.of_cell[size.at(7, 2, 1)], -1);
+  EXPECT_NE(regions.of_cell[size.at(6, 2, 1)], regions.of_cell[size.at(8, 2, 1)]);
+}
+
+TEST(Regions, AGapInOneLayerJoinsBothSides) {
+  const GridSize size{10, 6, 3};
+  Cells open(size.cells(), 1);
+  for (int j = 0; j < size.y; ++j)
+    for (int k = 0; k < size.z; ++k) open[size.at(7, k, j)] = 0;
+  open[size.at(7, 3, 2)] = 1;
+  EXPECT_EQ(regions_of(size, open).cells, std::vector<std::size_t>{9u * 6 * 3 + 1});
+}
+
+TEST(Regions, CellsThatTouchByAnEdgeAreApart) {
+  const GridSize size{2, 2, 1};
+  EXPECT_EQ(regions_of(size, Cells{1, 0, 0, 1}).cells, (std::vector<std::size_t>{1, 1}));
+}
+
+TEST(Regions, ADeepBodyIsShutOutWhereASlimOnePasses) {
+  // Two walls with a gap of five cells between them: middle cells keep 3 cells from both.
+  const GridSize size{21, 15, 1};
+  Cells taken(size.cells(), 0);
+  for (int k = 0; k < size.z; ++k)
+    if (k < 5 || k > 9) taken[size.at(10, k, 0)] = 1;
+  const std::vector<std::int32_t> squared = squared_distances(size, taken);
+  EXPECT_EQ(regions_of(size, cells_clear_by(squared, 3)).cells.size(), 1u);
+  EXPECT_EQ(regions_of(size, cells_clear_by(squared, 3.1)).cells.size(), 2u);
+}
+
+TEST(Regions, NothingOpenHasNone) { EXPECT_TRUE(regions_of({3, 2, 1}, Cells(6, 0)).cells.empty()); }
+
+}  // namespace
+}  // namespace shoalwright

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "draw/chips.h"
 #include "draw/marks.h"
@@ -146,8 +147,10 @@ void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& 
     if (!shoals[i].animals.empty()) draw_plate(pen, int(i) + 1, plate_place(stage, shoals[i]), plate_radius);
 }
 
-/// Where along a line the middle of its words stands clear of the plates: in the middle of the line if it can be.
-float place_of_words(const Pen& pen, float from, float to, float y, std::string_view words, const std::vector<ImVec2>& plates) {
+/// Where along a line the middle of its words stands clear of the plates: in the middle of the line if it can be. Empty where
+/// plates stand everywhere.
+std::optional<float> place_of_words(const Pen& pen, float from, float to, float y, std::string_view words,
+                                    const std::vector<ImVec2>& plates) {
   const float half = text_width(pen, medium(type::small), words) / 2 + 8, high = 11 + plate_radius;
   for (const float share : {0.5f, 0.4f, 0.6f, 0.3f, 0.7f, 0.2f, 0.8f}) {
     const float x = std::clamp(from + (to - from) * share, from + half, std::max(from + half, to - half));
@@ -155,7 +158,7 @@ float place_of_words(const Pen& pen, float from, float to, float y, std::string_
                      [&](ImVec2 plate) { return std::abs(plate.x - x) < half + plate_radius && std::abs(plate.y - y) < high; }))
       return x;
   }
-  return (from + to) / 2;
+  return std::nullopt;
 }
 
 /// The run of the empty tank that most matters: of the group that wants the most of it, else of the middle.
@@ -185,8 +188,13 @@ void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::
     words = look.measures.length(lane_cm) + ", " + std::to_string(plate_of(look, tight->species)) + " wants " +
             look.measures.length(tight->lane_needed_cm);
   }
-  draw_tip(pen, {place_of_words(pen, a.x, b.x, a.y, words, plates), a.y - 10}, words,
-           is_short ? pen.palette->call : pen.palette->edge, is_short ? pen.palette->call : pen.palette->ink, Align::centre);
+  std::optional<float> x = place_of_words(pen, a.x, b.x, a.y, words, plates);
+  if (!x && !is_short) {  // fewer words may find a place
+    words = look.measures.length(lane_cm) + " run";
+    x = place_of_words(pen, a.x, b.x, a.y, words, plates);
+  }
+  draw_tip(pen, {x.value_or((a.x + b.x) / 2), a.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge,
+           is_short ? pen.palette->call : pen.palette->ink, Align::centre);
 }
 
 void draw_contour_words(const Pen& pen, const Stage& stage, const CrowdingCache& cache) {

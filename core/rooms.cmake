@@ -6,7 +6,7 @@ room(catalog  USES units notebook)                                   # species c
 room(plan     USES units notebook catalog)                           # what the keeper decided
 room(edit     USES units notebook catalog plan)                      # commands and undo
 room(tank     USES units notebook plan)                              # shapes, volumes, masses
-room(scape    USES units notebook plan tank)                           # grid of the inside, clearance, runs to swim
+room(scape    USES units notebook plan tank)                         # grid of the inside, clearance, runs to swim
 room(water    USES units notebook catalog plan)                      # windows, water changes
 room(stocking USES units notebook catalog plan tank water)           # bodies, crowding, lanes, load
 room(rules    USES units notebook catalog plan tank water stocking)  # one finding a file, and the table of rules

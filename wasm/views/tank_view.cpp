@@ -125,15 +125,21 @@ ImVec2 plate_place(const Stage& stage, const Shoal& shoal) {
 
 constexpr float plate_radius = 9;
 
-std::vector<ImVec2> plate_places(const Stage& stage, const std::vector<Shoal>& shoals) {
-  std::vector<ImVec2> places;
-  for (const Shoal& shoal : shoals)
-    if (!shoal.animals.empty()) places.push_back(plate_place(stage, shoal));
-  return places;
+struct Plate {
+  int number;
+  ImVec2 at;
+};
+
+std::vector<Plate> plates_of(const Stage& stage, const std::vector<Shoal>& shoals) {
+  std::vector<Plate> plates;
+  for (std::size_t i = 0; i < shoals.size(); ++i)
+    if (!shoals[i].animals.empty()) plates.push_back({int(i) + 1, plate_place(stage, shoals[i])});
+  return plates;
 }
 
-void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& shoals) {
-  std::vector<ImVec2> taken = plate_places(stage, shoals);
+void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Plate>& plates) {
+  std::vector<ImVec2> taken;
+  for (const Plate& plate : plates) taken.push_back(plate.at);
   for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
     const Piece& piece = stage.scene.pieces[i];
     if (!piece.x_cm) continue;
@@ -143,26 +149,26 @@ void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Shoal>& 
     const ImVec2 at = front_point(stage.view, stage.scene, (extent.x0 + extent.x1) / 2, high);
     draw_letter(pen, piece_letter(int(i)), free_place(taken, at, 18));
   }
-  for (std::size_t i = 0; i < shoals.size(); ++i)
-    if (!shoals[i].animals.empty()) draw_plate(pen, int(i) + 1, plate_place(stage, shoals[i]), plate_radius);
+  for (const Plate& plate : plates) draw_plate(pen, plate.number, plate.at, plate_radius);
 }
 
 /// Where along a line the middle of its words stands clear of the plates: in the middle of the line if it can be. Empty where
 /// plates stand everywhere.
 std::optional<float> place_of_words(const Pen& pen, float from, float to, float y, std::string_view words,
-                                    const std::vector<ImVec2>& plates) {
+                                    const std::vector<Plate>& plates) {
   const float half = text_width(pen, medium(type::small), words) / 2 + 8, high = 11 + plate_radius;
   for (const float share : {0.5f, 0.4f, 0.6f, 0.3f, 0.7f, 0.2f, 0.8f}) {
     const float x = std::clamp(from + (to - from) * share, from + half, std::max(from + half, to - half));
-    if (std::none_of(plates.begin(), plates.end(),
-                     [&](ImVec2 plate) { return std::abs(plate.x - x) < half + plate_radius && std::abs(plate.y - y) < high; }))
+    if (std::none_of(plates.begin(), plates.end(), [&](const Plate& plate) {
+          return std::abs(plate.at.x - x) < half + plate_radius && std::abs(plate.at.y - y) < high;
+        }))
       return x;
   }
   return std::nullopt;
 }
 
 /// The run of the empty tank that most matters: of the group that wants the most of it, else of the middle.
-void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<ImVec2>& plates) {
+void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<Plate>& plates) {
   const Room& room = look.shown_assessment.room;
   const GroupRoom* tight = nullptr;
   for (const GroupRoom& group : room.groups)
@@ -321,11 +327,11 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   ImGui::PushFont(ui.faces->font[int(Face::regular)], type::axis.size);
   draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, type::axis.size);
   ImGui::PopFont();
-  if (look.preferences.show_lane)
-    draw_lane(pen, look, stage, look.preferences.show_numbers ? plate_places(stage, shoals) : std::vector<ImVec2>());
+  const std::vector<Plate> plates = look.preferences.show_numbers ? plates_of(stage, shoals) : std::vector<Plate>();
+  if (look.preferences.show_lane) draw_lane(pen, look, stage, plates);
   if (look.held) draw_held_shoal(pen, look, stage, shoals);
   if (look.preferences.show_crowding) draw_contour_words(pen, stage, mine.crowding);
-  if (look.preferences.show_numbers) draw_numbers(pen, stage, shoals);
+  if (look.preferences.show_numbers) draw_numbers(pen, stage, plates);
   pen.dl->PopClipRect();
 
   if (shoals.empty() && !look.held) {

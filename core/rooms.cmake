@@ -4,12 +4,12 @@ room(units)                                                          # quantitie
 room(notebook USES units)                                            # what a finding is, how sentences are filled in
 room(catalog  USES units notebook)                                   # species cards and how they are read
 room(plan     USES units notebook catalog)                           # what the keeper decided
-room(edit     USES units notebook catalog plan)                      # commands and undo
-room(tank     USES units notebook plan)                              # shapes, volumes, masses
-room(scape    USES units notebook plan tank)                         # grid of the inside, clearance, runs to swim
+room(tank     USES units notebook catalog plan)                      # shapes, volumes, masses, where pieces stand
+room(edit     USES units notebook catalog plan tank)                 # commands, arranging pieces, undo
+room(scape    USES units notebook catalog plan tank)                 # grid of the inside, clearance, lanes
 room(water    USES units notebook catalog plan)                      # windows, water changes
-room(stocking USES units notebook catalog plan tank water)           # bodies, crowding, lanes, load
-room(rules    USES units notebook catalog plan tank water stocking)  # one finding a file, and the table of rules
-room(assess   USES units notebook catalog plan tank water stocking rules)
-room(advice   USES units notebook catalog plan edit tank water stocking rules assess)
-room(share    USES units notebook catalog plan edit tank water stocking rules assess advice)  # JSON and links in and out
+room(stocking USES units notebook catalog plan tank scape water)     # bodies, crowding, lanes, load
+room(rules    USES units notebook catalog plan tank scape water stocking)  # one finding a file, and the table of rules
+room(assess   USES units notebook catalog plan tank scape water stocking rules)
+room(advice   USES units notebook catalog plan edit tank scape water stocking rules assess)
+room(share    USES units notebook catalog plan edit tank scape water stocking rules assess advice)  # JSON and links in and out

@@ -36,7 +36,7 @@ int rank_of(const std::string& rule) {
   if (rule.compare(0, 6, "water-") == 0) return 4;
   if (rule == "swim-lane" || rule == "tank-length") return 1;
   if (rule.compare(0, 5, "tank-") == 0) return 2;
-  if (rule == "lid") return 3;
+  if (rule == "lid" || rule == "substrate" || rule == "current") return 3;
   return 0;
 }
 
@@ -70,8 +70,9 @@ ShelfSearch::ShelfSearch(const Plan& plan, const Catalog& catalog)
       catalog_(catalog),
       stock_(resolve_stock(plan_, catalog_)),
       volume_(volume_of(plan_)),
-      room_(room_of(plan_, stock_, volume_)),
-      largest_(plan_, catalog_, by_id(stock_), volume_, room_) {}
+      bodies_(bodies_of(plan_)),
+      room_(room_of(plan_, stock_, volume_, bodies_)),
+      largest_(plan_, catalog_, by_id(stock_), volume_, room_, bodies_) {}
 
 std::vector<Kept> ShelfSearch::stock_with(const Species& species, int count) const {
   std::vector<Kept> stock = stock_;
@@ -81,17 +82,17 @@ std::vector<Kept> ShelfSearch::stock_with(const Species& species, int count) con
   return by_id(std::move(stock));
 }
 
-std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) const {
+std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) {
   const Windows water = windows_of(plan_, species_in(stock));
-  const Room room = room_of(plan_, stock, volume_);
+  const Room room = room_of(plan_, stock, volume_, bodies_);
   const Load load = load_of(plan_, stock, volume_, water);
-  Found found(Found::Keep::findings);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room, load};
+  Found found(Found::Keep::findings_at_once);
+  const Facts facts{plan_, catalog_, stock, volume_, water, room, bodies_, load};
   for (const Rule rule : all_rules()) rule(facts, found);
   return found.take_findings();
 }
 
-void ShelfSearch::find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer) const {
+void ShelfSearch::find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer) {
   const int least = std::max(species.life.group.least, 1);
   const std::vector<Kept> stock = stock_with(species, least);
   const std::vector<Finding> found = findings(stock);
@@ -119,7 +120,7 @@ void ShelfSearch::find_limit(const Species& species, const Largest& largest, She
 
   const Windows water = windows_of(plan_, species_in(stock));
   const Load load = load_of(plan_, stock, volume_, water);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room_, load};
+  const Facts facts{plan_, catalog_, stock, volume_, water, room_, bodies_, load};
   const auto measured = [&](const Fit& fit, Measure measure) {
     limit.measure = measure;
     limit.amount = std::max(fit.asked - fit.have, 0.0);
@@ -158,7 +159,7 @@ void ShelfSearch::find_limit(const Species& species, const Largest& largest, She
   answer.first = std::move(limit);
 }
 
-double ShelfSearch::worst_margin(const Species& species, const ShelfAnswer& answer) const {
+double ShelfSearch::worst_margin(const Species& species, const ShelfAnswer& answer) {
   const std::vector<Kept> others = stock_with(species, 0);
   const Windows water = windows_of(plan_, species_in(others));
   double worst = 1, sum = 0;

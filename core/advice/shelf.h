@@ -61,14 +61,15 @@ class ShelfSearch {
 
  private:
   std::vector<Kept> stock_with(const Species& species, int count) const;
-  std::vector<Finding> findings(const std::vector<Kept>& stock) const;
-  void find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer) const;
-  double worst_margin(const Species& species, const ShelfAnswer& answer) const;
+  std::vector<Finding> findings(const std::vector<Kept>& stock);
+  void find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer);
+  double worst_margin(const Species& species, const ShelfAnswer& answer);
 
   const Plan plan_;
   const Catalog& catalog_;
   std::vector<Kept> stock_;  ///< in plan order, as plates count
   Volume volume_;
+  BodyRooms bodies_;
   Room room_;
   LargestSearch largest_;
 };

@@ -8,14 +8,15 @@
 #include "assess/largest.h"
 #include "assess/tightest.h"
 #include "rules/facts.h"
+#include "stocking/layers.h"
 #include "units/order.h"
 
 namespace shoalwright {
 
 namespace {
 
-std::vector<Finding> find_all(const Facts& facts) {
-  Found found(Found::Keep::findings);
+std::vector<Finding> find_all(const Facts& facts, Remedies remedies) {
+  Found found(remedies == Remedies::searched ? Found::Keep::findings : Found::Keep::findings_at_once);
   for (const Rule rule : all_rules()) rule(facts, found);
   std::vector<Finding> findings = found.take_findings();
   sort_stable(findings, [](const Finding& a, const Finding& b) {
@@ -27,6 +28,11 @@ std::vector<Finding> find_all(const Facts& facts) {
 }  // namespace
 
 Assessment assess(const Plan& plan, const Catalog& catalog) {
+  BodyRooms bodies;
+  return assess(plan, catalog, bodies);
+}
+
+Assessment assess(const Plan& plan, const Catalog& catalog, BodyRooms& bodies, Remedies remedies) {
   const std::vector<Kept> stock = resolve_stock(plan, catalog);
   std::vector<const Species*> species;
   for (const Kept& kept : stock) species.push_back(kept.species);
@@ -34,16 +40,17 @@ Assessment assess(const Plan& plan, const Catalog& catalog) {
   Assessment assessment;
   assessment.volume = volume_of(plan);
   assessment.water = windows_of(plan, species);
-  assessment.room = room_of(plan, stock, assessment.volume);
+  update(bodies, plan);
+  assessment.room = room_of(plan, stock, assessment.volume, bodies);
   assessment.load = load_of(plan, stock, assessment.volume, assessment.water);
 
   const std::vector<Kept> sorted = by_id(stock);
-  const Facts facts{plan, catalog, sorted, assessment.volume, assessment.water, assessment.room, assessment.load};
-  assessment.findings = find_all(facts);
+  const Facts facts{plan, catalog, sorted, assessment.volume, assessment.water, assessment.room, bodies, assessment.load};
+  assessment.findings = find_all(facts, remedies);
   assessment.tightest = tightest_margins(facts);
   assessment.cautions = cautions_for(facts);
 
-  LargestSearch search(plan, catalog, sorted, assessment.volume, assessment.room);
+  LargestSearch search(plan, catalog, sorted, assessment.volume, assessment.room, bodies);
   for (GroupRoom& group : assessment.room.groups) {
     const auto kept = std::find_if(stock.begin(), stock.end(), [&](const Kept& one) { return one.id == group.species; });
     Largest largest = search.find(*kept->species);

@@ -35,12 +35,12 @@ bool raises_more(const std::vector<Raised>& after, const std::vector<Raised>& be
 }
 
 /// Sums that grow with the count, in parts of what makes a strain.
-struct Filling {
+struct Sums {
   double layer[3] = {}, floor = 0, load = 0;
 };
 
 /// How many fit if every sum grows in proportion, from the filling without the kind and with `count` of it.
-double guessed_count(const Filling& without, const Filling& with, int count) {
+double guessed_count(const Sums& without, const Sums& with, int count) {
   double most = most_count;
   const auto bound = [&](double before, double after) {
     if (after > before) most = std::min(most, std::floor((1 - before) / (after - before) * count + 1e-9));
@@ -54,8 +54,8 @@ double guessed_count(const Filling& without, const Filling& with, int count) {
 }  // namespace
 
 LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, const Volume& volume,
-                             const Room& room)
-    : plan_(plan), catalog_(catalog), volume_(volume), stock_(std::move(stock)), room_(room) {
+                             const Room& room, BodyRooms& bodies)
+    : plan_(plan), catalog_(catalog), volume_(volume), bodies_(bodies), stock_(std::move(stock)), room_(room) {
   room_.groups.clear();
 }
 
@@ -65,13 +65,10 @@ std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock) {
   double floor_cm2 = 0;
   for (const Kept& kept : stock) {
     species.push_back(kept.species);
-    demands.push_back(demand_of(kept));
+    demands.push_back(demand_of(kept, bodies_));
     floor_cm2 += floor_demand_cm2(kept, kept.count);
   }
-  const double plants = plant_share(*plan_.planting);
-  std::array<double, 3> water_l;
-  for (std::size_t i = 0; i < 3; ++i) water_l[i] = room_.layers[i].open_l / open_share(plants);
-  const auto crowding = layer_crowding(demands, water_l, plants);
+  const auto crowding = layer_crowding(demands, layer_water(room_));
   for (std::size_t i = 0; i < 3; ++i) room_.layers[i].crowding = crowding[i];
   room_.floor_crowding.reset();
   if (room_.floor_cm2 > 0 && volume_.gross_l > 0) room_.floor_crowding = floor_cm2 / room_.floor_cm2;
@@ -81,7 +78,7 @@ std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock) {
   const std::optional<double> rise = nitrate_rise_mg_l_d(load, volume_);
   load_index_ = rise ? load_index(*rise) : 0;
   Found found(Found::Keep::grades);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room_, load};
+  const Facts facts{plan_, catalog_, stock, volume_, water, room_, bodies_, load};
   for (const Rule rule : all_rules()) rule(facts, found);
   return found.raised();
 }
@@ -102,14 +99,14 @@ Largest LargestSearch::find(const Species& species) {
   }
   const Steps& crowded = in_view(limits::crowding, plan_.strictness);
   const auto filling = [&] {
-    Filling f;
+    Sums f;
     for (std::size_t i = 0; i < 3; ++i) f.layer[i] = room_.layers[i].crowding.value_or(0) / crowded.strain;
     f.floor = room_.floor_crowding.value_or(0) / crowded.strain;
     f.load = load_index_ / limits::load.strain;
     return f;
   };
   const std::vector<Raised> before = raised(stock);
-  const Filling without = filling();
+  const Sums without = filling();
 
   stock.push_back({.species = &species, .id = species.id, .count = 1, .have = 0, .males = {}, .females = {}, .lines = {}});
   const auto with = [&](int count) {
@@ -179,8 +176,9 @@ Largest LargestSearch::find(const Species& species) {
 Largest largest_count(const Plan& plan, const Catalog& catalog, const Species& species) {
   const std::vector<Kept> stock = resolve_stock(plan, catalog);
   const Volume volume = volume_of(plan);
-  const Room room = room_of(plan, stock, volume);
-  return LargestSearch(plan, catalog, stock, volume, room).find(species);
+  BodyRooms bodies = bodies_of(plan);
+  const Room room = room_of(plan, stock, volume, bodies);
+  return LargestSearch(plan, catalog, stock, volume, room, bodies).find(species);
 }
 
 }  // namespace shoalwright

@@ -28,8 +28,9 @@ Largest largest_count(const Plan& plan, const Catalog& catalog, const Species& s
 /// The same search for many species over one plan: what does not depend on them is reckoned once.
 class LargestSearch {
  public:
-  /// All must outlive the search. `room` is that of the plan as it is.
-  LargestSearch(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, const Volume& volume, const Room& room);
+  /// All must outlive the search. `room` and `bodies` are those of the plan as it is.
+  LargestSearch(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, const Volume& volume, const Room& room,
+                BodyRooms& bodies);
   Largest find(const Species& species);
 
  private:
@@ -38,8 +39,9 @@ class LargestSearch {
   const Plan& plan_;
   const Catalog& catalog_;
   const Volume& volume_;
+  BodyRooms& bodies_;
   std::vector<Kept> stock_;
-  Room room_;  ///< of the empty tank: layers, lanes, floor; the crowding is that of the state last looked at
+  Room room_;  ///< layers, lanes, floor; the crowding is that of the state last looked at
   double load_index_ = 0;
 };
 

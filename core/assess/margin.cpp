@@ -6,6 +6,7 @@
 
 #include "assess/tightest.h"
 #include "rules/shares.h"
+#include "stocking/layers.h"
 #include "stocking/profile.h"
 
 namespace shoalwright {
@@ -49,7 +50,7 @@ std::optional<MarginFacts> crowding(const Facts& facts, const Tightest& entry, s
   MarginFacts margin;
   margin.there_is = tightest->open_l_cm;
   margin.wanted = margin.there_is - entry.value;
-  const DepthProfile profile = depth_profile_of(facts.plan, facts.stock, per_layer);
+  const DepthProfile profile = depth_profile_of(facts.plan, facts.stock, facts.bodies, per_layer);
   double most = 0;
   for (std::size_t i = tightest->layer * per_layer; i < (tightest->layer + 1) * per_layer && i < profile.open_l_cm.size(); ++i) {
     if (!(profile.open_l_cm[i] > 0)) continue;
@@ -98,8 +99,14 @@ std::optional<MarginFacts> facts_behind(const Facts& facts, const Tightest& entr
 }  // namespace
 
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand) {
+  BodyRooms bodies = bodies_of(plan);
+  return margin_table(plan, catalog, assessment, in_hand, bodies);
+}
+
+MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand,
+                         BodyRooms& bodies) {
   const std::vector<Kept> stock = by_id(resolve_stock(plan, catalog));
-  const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, assessment.load};
+  const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, bodies, assessment.load};
   MarginTable table;
   for (const Tightest& entry : assessment.tightest)
     if (auto behind = facts_behind(facts, entry, in_hand)) table.push_back({entry.margin, std::move(*behind)});

@@ -26,6 +26,8 @@ struct MarginFacts {
 /// counted in that kind wherever it has a part in the sum. `assessment` must be that of `plan`.
 using MarginTable = std::vector<std::pair<std::string, MarginFacts>>;
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand = {});
+MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand,
+                         BodyRooms& bodies);
 
 /// Facts of one margin; null when the table has none.
 const MarginFacts* find_margin(const MarginTable& table, std::string_view margin);

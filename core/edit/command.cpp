@@ -139,6 +139,16 @@ struct Apply {
     forget_entry(plan, "/pieces", edit.index);
   }
 
+  void operator()(const PinPiece& edit) {
+    if (!(edit.index < plan.pieces.size())) return;
+    const std::string at = "/pieces/" + std::to_string(edit.index);
+    plan.fixed.erase(
+        std::remove_if(plan.fixed.begin(), plan.fixed.end(),
+                       [&](const std::string& one) { return one == at || one.compare(0, at.size() + 1, at + "/") == 0; }),
+        plan.fixed.end());
+    if (edit.pinned) plan.fixed.insert(std::upper_bound(plan.fixed.begin(), plan.fixed.end(), at), at);
+  }
+
   void operator()(const SetTank& edit) {
     const Tank tank = tidied(edit.tank);
     Tank& now = plan.tank;

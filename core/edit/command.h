@@ -56,6 +56,11 @@ struct ChangePiece {
 struct TakePiece {
   std::size_t index = 0;
 };
+/// A piece that no suggestion and no hand moves, or no longer.
+struct PinPiece {
+  std::size_t index = 0;
+  bool pinned = true;
+};
 struct SetTank {
   Tank tank;
 };
@@ -110,8 +115,8 @@ struct SetSeen {
 };
 
 using Command = std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetArrival, SetGroupNote, PutPiece, ChangePiece,
-                             TakePiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetLimits, SetGear, SetRunning,
-                             SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
+                             TakePiece, PinPiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetLimits, SetGear,
+                             SetRunning, SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
 
 /// The plan after the edit. What the edit sets is no longer `assumed`. Values are not checked here: check_plan (plan/check.h)
 /// says whether the result is a plan.

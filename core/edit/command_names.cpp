@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "catalog/piece_kind.h"
 #include "catalog/plural.h"
 #include "edit/command.h"
 #include "edit/detail/lines.h"
@@ -24,7 +25,7 @@ struct NameOf {
   }
   std::string some(int count, const std::string& species) const { return std::to_string(count) + ' ' + name(species, count); }
   std::string piece(std::size_t index) const {
-    return index < before.pieces.size() ? words_of(before.pieces[index].kind) : "piece";
+    return index < before.pieces.size() ? called(before.pieces[index].kind) : "piece";
   }
 
   std::string operator()(const AddGroup& edit) const {
@@ -54,7 +55,7 @@ struct NameOf {
                      : "Arrival of " + name(edit.species, 2);
   }
   std::string operator()(const SetGroupNote& edit) const { return "Note on " + name(edit.species, 2); }
-  std::string operator()(const PutPiece& edit) const { return "Put in " + words_of(edit.piece.kind); }
+  std::string operator()(const PutPiece& edit) const { return "Put in " + called(edit.piece.kind); }
   std::string operator()(const ChangePiece& edit) const {
     if (!(edit.index < before.pieces.size())) return "Change piece";
     Piece moved = before.pieces[edit.index];
@@ -66,6 +67,7 @@ struct NameOf {
     return (moved == edit.piece ? "Turn " : "Change ") + piece(edit.index);
   }
   std::string operator()(const TakePiece& edit) const { return "Take out " + piece(edit.index); }
+  std::string operator()(const PinPiece& edit) const { return (edit.pinned ? "Lock " : "Unlock ") + piece(edit.index); }
   std::string operator()(const SetTank&) const { return "Change the tank"; }
   std::string operator()(const SetSubstrate& edit) const {
     return edit.substrate.kind == before.substrate.kind ? "Substrate depth"
@@ -105,6 +107,7 @@ struct JoinOf {
   std::string operator()(const PutPiece&) const { return ""; }
   std::string operator()(const ChangePiece& edit) const { return "piece " + std::to_string(edit.index); }
   std::string operator()(const TakePiece&) const { return ""; }
+  std::string operator()(const PinPiece&) const { return ""; }
   std::string operator()(const SetTank&) const { return "tank"; }
   std::string operator()(const SetSubstrate&) const { return "substrate"; }
   std::string operator()(const SetLid&) const { return ""; }

@@ -24,7 +24,8 @@ void remember(History& history, Plan plan, std::string name, std::string join, d
   if (plan == present(history)) return;
   history.steps.resize(history.at + 1);
   HistoryStep& last = history.steps.back();
-  if (history.at > 0 && !join.empty() && join == last.join && at_s - last.at_s <= join_within_s) {
+  if (history.at > 0 && !join.empty() && join == last.join &&
+      (at_s - last.at_s <= join_within_s || join.compare(0, 5, "drag ") == 0)) {
     last = HistoryStep{.name = std::move(name), .join = std::move(join), .at_s = at_s, .plan = std::move(plan)};
     if (!(last.plan == history.steps[history.at - 1].plan)) return;
     history.steps.pop_back();  // dragged away and back: nothing to undo

@@ -12,7 +12,8 @@ namespace shoalwright {
 /// One remembered state: the plan, and the name of the edit that led to it ("Add 8 cherry barbs").
 struct HistoryStep {
   std::string name;
-  std::string join;  ///< edits with the same non-empty key within a second become one step
+  std::string join;  ///< edits with the same non-empty key within a second become one step; those of one drag however long it
+                     ///< takes: "drag …"
   double at_s = 0;   ///< when, on any monotonic clock that the caller chooses
   Plan plan;
 };

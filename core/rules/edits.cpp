@@ -2,12 +2,15 @@
 #include "rules/edits.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string_view>
 
+#include "catalog/piece_kind.h"
 #include "catalog/plural.h"
 #include "notebook/say.h"
 #include "plan/check.h"
 #include "rules/tell.h"
+#include "tank/volume.h"
 #include "units/json.h"
 #include "units/text.h"
 
@@ -165,6 +168,35 @@ std::string json_number(double value) { return short_text(value, 4); }
 std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, std::string value_json) {
   if (is_fixed(plan, pointer)) return {};
   return {{"replace", pointer, std::move(value_json)}};
+}
+
+Piece usual_piece(const Plan& plan, std::string_view kind, double wider, double taller) {
+  // It leaves water beside it and above it.
+  constexpr double most_share = 0.8;
+  const PieceKind& usual = piece_kind(kind);
+  const double length_cm = usual.length_cm * wider, depth_cm = usual.depth_cm * wider, height_cm = usual.height_cm * taller;
+  const double smaller =
+      std::min({1.0, most_share * inside_length_cm(plan.tank) / length_cm, most_share * inside_width_cm(plan.tank) / depth_cm});
+  const double water_cm = water_line_cm(plan.tank) - mean_substrate_cm(plan);
+  const auto measure = [](double cm) { return std::max(std::round(cm * 2) / 2, 1.0); };
+  Piece piece;
+  piece.kind = kind;
+  piece.length_cm = measure(length_cm * smaller);
+  piece.depth_cm = measure(depth_cm * smaller);
+  piece.height_cm = measure(std::min(height_cm * smaller, most_share * water_cm));
+  return piece;
+}
+
+std::string say_measures(const Piece& piece) {
+  return short_text(piece.length_cm, 1) + " × " + short_text(piece.depth_cm, 1) + " × " + amount(piece.height_cm, 1, "cm");
+}
+
+std::vector<PatchStep> add_pieces(const Plan& plan, const Piece& piece, int count) {
+  if (is_fixed(plan, "/pieces") || plan.pieces.size() + static_cast<std::size_t>(count) > most_pieces) return {};
+  const std::string json = "{\"kind\":\"" + piece.kind + "\",\"length_cm\":" + json_number(piece.length_cm) +
+                           ",\"depth_cm\":" + json_number(piece.depth_cm) + ",\"height_cm\":" + json_number(piece.height_cm) +
+                           "}";
+  return std::vector<PatchStep>(static_cast<std::size_t>(count), PatchStep{"add", "/pieces/-", json});
 }
 
 std::vector<PatchStep> aim_water(const Facts& facts, const std::string& quantity, double value) {

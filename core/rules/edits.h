@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "rules/facts.h"
@@ -38,6 +39,16 @@ std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, s
 /// The tank meant to have this water: sets it in /water, or makes /water from what the tank has now. `quantity`: "temperature_c",
 /// "ph", "gh_dgh" or "kh_dkh".
 std::vector<PatchStep> aim_water(const Facts& facts, const std::string& quantity, double value);
+
+/// A piece of a kind of catalog/pieces.json at its usual measures, so many times as long and deep and as tall; smaller where the
+/// tank or its water would not hold it. Without a place, so that it is put where there is room.
+Piece usual_piece(const Plan& plan, std::string_view kind, double wider = 1, double taller = 1);
+
+/// "28 × 10 × 15 cm".
+std::string say_measures(const Piece& piece);
+
+/// So many pieces like this one put in. Empty where the pieces are pinned or the plan holds no more of them.
+std::vector<PatchStep> add_pieces(const Plan& plan, const Piece& piece, int count = 1);
 
 /// A number as JSON text, at most four decimals.
 std::string json_number(double value);

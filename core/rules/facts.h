@@ -22,6 +22,7 @@ struct Facts {
   const Volume& volume;
   const Windows& water;
   const Room& room;
+  BodyRooms& bodies;  ///< what bodies of any size find in the plan's scape, kept as it is asked
   const Load& load;
 };
 

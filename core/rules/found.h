@@ -18,15 +18,17 @@ struct Raised {
   double amount = 0;  ///< the quantity that was judged, larger is worse
 };
 
-/// Where rules put what they find. Two ways of keeping it: whole findings with all their words, or only how grave the harms and
-/// strains are, which is what a search over many counts can afford.
+/// Where rules put what they find. Three ways of keeping it: whole findings with all their words; the same without the remedies
+/// that need a search, which is what a frame of a drag can afford; or only how grave the harms and strains are, for a search over
+/// many counts.
 class Found {
  public:
-  enum class Keep { findings, grades };
+  enum class Keep { findings, findings_at_once, grades };
 
   explicit Found(Keep keep) : keep_(keep) {}
 
-  bool keeps_findings() const { return keep_ == Keep::findings; }
+  bool keeps_findings() const { return keep_ != Keep::grades; }
+  bool searches_remedies() const { return keep_ == Keep::findings; }
 
   /// `tell(Finding&)` fills in species, words and edits; it is called only where findings are kept. `rule` must be a literal,
   /// `subject` must outlive this.

@@ -63,6 +63,27 @@ inline constexpr int lenient_group_short = 1;
 /// Sold smaller than this share of its adult length, a fish hides what it will need. Common practice, no source.
 inline constexpr double sold_small_share = 0.4;
 
+/// A bare floor is right for a tank that is being run in or looked over: up to so many weeks nothing is said. Common practice.
+inline constexpr double bare_quiet_weeks = 8;
+/// Depth of sand that a remedy puts in, cm: front, back; never more than this share of the water. Common practice.
+inline constexpr double sand_front_cm = 3, sand_back_cm = 5, sand_most_share = 0.15;
+
+/// Shelter that a kind wants, as a share of the floor seen from above (stocking/cover.h). Common practice, no source: a tank
+/// planted with the word "light" has "some", one with the word "medium" has "much", so that a sensible tank is quiet.
+inline constexpr double cover_some = 0.10, cover_much = 0.25;
+/// From so much shelter on there is water behind leaves that hardly moves. Common practice, no source.
+inline constexpr double calm_zone_cover = cover_much;
+/// A remedy adds this many pieces at most, each up to so many times as long and deep as a usual one: more is no one remedy.
+inline constexpr int cover_most_pieces = 3;
+inline constexpr double cover_most_times = 2;
+
+/// Flow over the net water, volumes an hour, that still-water kinds stand and that kinds of streams want. Common practice, no
+/// source; the same in all views. Past it by no more than the water is measured wrong is a note.
+inline constexpr double current_still_most = 5, current_strong_least = 8;
+inline constexpr Steps current_over{current_still_most, never, current_still_most*(1 + error_volume_share), never};
+/// Of what is short of the least.
+inline constexpr Steps current_short{0, never, current_strong_least* error_volume_share, never};
+
 /// The load index, the same in all views (stocking/limits.h).
 inline constexpr Steps load{never, load_quiet_to, load_watch_to, load_strain_to};
 

@@ -29,13 +29,11 @@ void largest_first(std::vector<Part>& parts) {
 
 std::vector<Part> layer_parts(const Facts& facts, std::size_t layer) {
   std::vector<Part> parts;
-  const double open = open_share(plant_share(facts.plan.planting.value_or(Planting::none)));
-  const double open_l = facts.room.layers[layer].open_l;
+  const LayerWater water = layer_water(facts.room);
   for (const Kept& kept : facts.stock) {
     if (!kept.species) continue;
-    const Demand demand = demand_of(kept);
-    parts.push_back(
-        {&kept, demand.count * demand.personal_l * demand.depth[layer] / (demand.plants_are_room ? open_l / open : open_l)});
+    const Demand demand = demand_of(kept, facts.bodies);
+    parts.push_back({&kept, demand.count * demand.personal_l * demand.depth[layer] / open_l(demand, water, layer)});
   }
   return parts;
 }

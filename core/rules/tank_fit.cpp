@@ -5,6 +5,7 @@
 
 #include "rules/limits.h"
 #include "rules/tell.h"
+#include "stocking/body.h"
 #include "stocking/style.h"
 
 namespace shoalwright {
@@ -15,9 +16,11 @@ namespace {
 bool within_error(double have, double asked, double error_share) { return have >= rounded(asked * (1 - error_share)); }
 
 double run_cm(const Facts& facts, const Species& species) {
-  const std::array<double, 3> depth = depth_shares(species);
-  const auto main = std::max_element(depth.begin(), depth.end()) - depth.begin();
-  return facts.room.layers[static_cast<std::size_t>(main)].lane_cm;
+  return facts.bodies.lane(body_size_of(species), main_layer(depth_shares(species))).cm;
+}
+
+double empty_run_cm(const Facts& facts, const Species& species) {
+  return facts.room.layers[main_layer(depth_shares(species))].empty_lane_cm;
 }
 
 // Rounded, so that a tank that has just what is asked has it whichever unit its measures were typed in.
@@ -48,7 +51,7 @@ Fit lane_fit(const Facts& facts, const Species& species) {
 }
 
 Fit empty_run_fit(const Facts& facts, const Species& species) {
-  Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
+  Fit fit = fit_of(empty_run_cm(facts, species), lane_needed_cm(species));
   const Fit card = least_length_fit(facts, species);
   if (is_dry(facts) || (card.asked > 0 && card.have >= card.asked)) return fit;
   if (fit.asked > 0 && fit.have < rounded(lane_harm_below * fit.asked))

@@ -16,12 +16,13 @@ struct Fit {
   std::optional<Severity> severity;
 };
 
-/// Longest clear run of the empty tank in the layer where the kind spends most of its time, against its lane. Only a strain or
+/// Longest clear run in the layer where the kind spends most of its time, against its lane. Only a strain or
 /// less: the tank itself is judged by empty_run().
 Fit lane_fit(const Facts& facts, const Species& species);
 
-/// The same run where it is so short that the tank itself is the fault: under 0.6 of the lane. Never where the tank has the least
-/// length of the species card, which is what keepers of the kind go by: there a short run stays a strain of lane_fit().
+/// The run of the empty tank where it is so short that the tank itself is the fault: under 0.6 of the lane. Never where the tank
+/// has the least length of the species card, which is what keepers of the kind go by: there a short run stays a strain of
+/// lane_fit().
 Fit empty_run_fit(const Facts& facts, const Species& species);
 
 /// Outside length, as tanks are sold, against the least of the species card. 0 asked: no figure.

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: MIT
 // tank-length, tank-width, tank-height, tank-volume and swim-lane: what one adult asks of the tank, whatever the number.
 #include "notebook/say.h"
+#include "rules/lane_move.h"
 #include "rules/larger_tank.h"
 #include "rules/limits.h"
 #include "rules/table.h"
 #include "rules/tank_fit.h"
 #include "rules/tell.h"
+#include "stocking/body.h"
+#include "stocking/style.h"
 
 namespace shoalwright {
 
@@ -32,6 +35,40 @@ void tell_length(const Facts& facts, const Kept& kept, const Fit& run, const Fit
     rest_on(finding, facts, kept, "needs.least_length_cm");
   }
   remedy_by_larger_tank(facts, kept, bearable_run_cm(kept), finding);
+}
+
+/// The smallest move of one piece that gives back the lane, or as much of it as a better grade wants.
+bool remedy_by_move(const Facts& facts, const Kept& kept, const Fit& fit, Finding& finding) {
+  const std::size_t level = main_layer(depth_shares(*kept.species));
+  std::vector<double> wanted_cm;
+  for (const double share : {lane_quiet_from, lane_note_from, lane_watch_from})
+    if (share * fit.asked > fit.have) wanted_cm.push_back(share * fit.asked);
+  const auto move = least_lane_move(facts, body_size_of(*kept.species), level, wanted_cm);
+  if (!move) return false;
+  finding.remedy = "Move the " + piece_words(facts.plan, move->piece) + " " + move_words(*move) + ": lane " +
+                   amount(fit.have, 0, "") + " to " + amount(move->lane_cm, 0, "cm");
+  finding.edits = move_edits(facts, *move);
+  return true;
+}
+
+void tell_lane(const Facts& facts, const Kept& kept, const Fit& fit, bool search, Finding& finding) {
+  const std::size_t level = main_layer(depth_shares(*kept.species));
+  const double empty_cm = facts.room.layers[level].empty_lane_cm;
+  const bool by_scape = empty_cm > fit.have + 0.05;
+  finding.why = capital(name_of(kept)) + " wants " + cm(fit.asked) + " at a stretch; ";
+  if (by_scape) {
+    const BodySize body = body_size_of(*kept.species);
+    std::vector<std::string> names;
+    for (const std::size_t piece : pieces_at_ends(facts, facts.bodies.lane(body, level), body))
+      names.push_back("the " + piece_words(facts.plan, piece));
+    finding.why += "the scape leaves " + cm(fit.have) + (names.empty() ? "" : ", ended by " + joined(names)) +
+                   ". Empty, the tank gives " + cm(empty_cm) + ".";
+  } else {
+    finding.why += "empty, the tank gives " + cm(fit.have) + ".";
+  }
+  rest_on(finding, facts, kept, "life.style");
+  if (by_scape && !search) return;
+  if (!(by_scape && remedy_by_move(facts, kept, fit, finding))) remedy_by_longer_tank(facts, kept, fit.have, finding);
 }
 
 }  // namespace
@@ -101,10 +138,7 @@ void swim_lane(const Facts& facts, Found& out) {
     out.add("swim-lane", *fit.severity, kept.id, fit.asked - fit.have, [&](Finding& finding) {
       concern(finding, {&kept});
       finding.text = "Lane " + cm(fit.asked - fit.have) + " short for " + name_of(kept);
-      finding.why =
-          capital(name_of(kept)) + " wants " + cm(fit.asked) + " at a stretch; empty, the tank gives " + cm(fit.have) + ".";
-      rest_on(finding, facts, kept, "life.style");
-      remedy_by_longer_tank(facts, kept, fit.have, finding);
+      tell_lane(facts, kept, fit, out.searches_remedies(), finding);
     });
   }
 }

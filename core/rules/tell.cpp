@@ -37,6 +37,10 @@ std::string names_of(const std::vector<const Kept*>& groups, std::size_t most) {
   return joined(names);
 }
 
+std::string name_or_number_of(const std::vector<const Kept*>& groups) {
+  return groups.size() == 1 ? name_of(*groups.front()) : std::to_string(groups.size()) + " kinds";
+}
+
 void concern(Finding& finding, const std::vector<const Kept*>& groups) {
   for (const Kept* kept : groups) finding.species.push_back(kept->id);
 }

@@ -26,6 +26,9 @@ const std::string& name_of(const Kept& kept);
 /// "neon tetra, ember tetra and 2 others" down to the names alone: at most `most` names.
 std::string names_of(const std::vector<const Kept*>& groups, std::size_t most = 3);
 
+/// The name of the only group, or "3 kinds".
+std::string name_or_number_of(const std::vector<const Kept*>& groups);
+
 /// Puts the ids of the groups into the finding.
 void concern(Finding& finding, const std::vector<const Kept*>& groups);
 

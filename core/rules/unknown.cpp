@@ -93,7 +93,8 @@ void plants_not_known(const Facts& facts, Found& out) {
   if (facts.plan.planting) return;
   out.add("unknown-input", Severity::note, "planting", 0, [&](Finding& finding) {
     finding.text = "Not known: planting";
-    finding.why = "Plants take room from larger fish; crowding is not judged until the planting is given.";
+    finding.why =
+        "Plants take room from larger fish and hide shy ones; crowding and cover are not judged until the planting is given.";
     finding.remedy = "Say how densely it is planted";
   });
 }

@@ -2,6 +2,7 @@
 #include "scape/distance.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace shoalwright {
 
@@ -79,23 +80,124 @@ void apply_across(Envelope& envelope, std::int32_t* first, std::size_t stride, i
     for (int line = 0; line < count; ++line) first[u * stride + line] = lines[static_cast<std::size_t>(line) * length + u];
 }
 
-}  // namespace
+constexpr int together = 16;  // columns that are swept at once
 
-std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& taken) {
+std::size_t slice_cells(const GridSize& size) { return static_cast<std::size_t>(size.x) * static_cast<std::size_t>(size.z); }
+
+/// Grids of any measures: each line by its envelope.
+std::vector<std::int32_t> by_envelopes(const GridSize& size, const Cells& taken) {
   std::vector<std::int32_t> squared(size.cells());
-  for (std::size_t row = 0; row < squared.size(); row += static_cast<std::size_t>(size.x))
-    sweep_row(taken.data() + row, squared.data() + row, size.x);
-  constexpr int together = 16;
-  const int longest = std::max(size.z, size.y);
-  Envelope envelope(longest);
-  std::vector<std::int32_t> lines(static_cast<std::size_t>(together * size.y));
-  const std::size_t row = static_cast<std::size_t>(size.x), slice = row * static_cast<std::size_t>(size.z);
+  const std::size_t row = static_cast<std::size_t>(size.x);
+  for (std::size_t at = 0; at < squared.size(); at += row) sweep_row(taken.data() + at, squared.data() + at, size.x);
+  Envelope envelope(std::max(size.z, size.y));
   for (int j = 0; j < size.y; ++j)
     for (int i = 0; i < size.x; ++i) envelope.apply(&squared[size.at(i, 0, j)], row, size.z);
+  std::vector<std::int32_t> lines(static_cast<std::size_t>(together * size.y));
   for (int k = 0; k < size.z; ++k)
     for (int i = 0; i < size.x; i += together)
-      apply_across(envelope, &squared[size.at(i, k, 0)], slice, size.y, std::min(together, size.x - i), lines);
+      apply_across(envelope, &squared[size.at(i, k, 0)], slice_cells(size), size.y, std::min(together, size.x - i), lines);
   return squared;
+}
+
+// Where no cell is far from a taken one, small numbers and whole rows at a time are quicker: a row is lowered by its neighbours,
+// one more step away each time, until they are too far to lower anything.
+
+constexpr std::int16_t out_of_reach = 16383;  // twice that is still a small number
+
+/// Along x.
+void sweep_row_small(const std::uint8_t* taken, std::int16_t* out, int n) {
+  constexpr int none = 128;  // its square is out of reach
+  int steps = none;
+  for (int i = 0; i < n; ++i) {
+    steps = taken[i] ? 0 : std::min(steps + 1, none);
+    out[i] = static_cast<std::int16_t>(steps);
+  }
+  steps = none;
+  for (int i = n; i-- > 0;) {
+    steps = std::min<int>(out[i], steps + 1);
+    out[i] = static_cast<std::int16_t>(std::min(steps * steps, static_cast<int>(out_of_reach)));
+  }
+}
+
+/// The row `at` of `n` rows that stand `stride` apart, lowered by the others; written to `out`. Returns the
+/// largest of it.
+std::int16_t lower_row(const std::int16_t* rows, std::size_t stride, int at, int n, int wide, std::int16_t* out) {
+  const std::int16_t* own = rows + static_cast<std::size_t>(at) * stride;
+  std::int16_t most = 0;
+  for (int i = 0; i < wide; ++i) {
+    out[i] = own[i];
+    most = std::max(most, own[i]);
+  }
+  for (int r = 1; r * r < most && (at - r >= 0 || at + r < n); ++r) {
+    const auto far = static_cast<std::int16_t>(r * r);
+    const std::int16_t* low = at - r >= 0 ? own - static_cast<std::size_t>(r) * stride : own;
+    const std::int16_t* high = at + r < n ? own + static_cast<std::size_t>(r) * stride : own;
+    most = 0;
+    for (int i = 0; i < wide; ++i) {
+      const auto other = static_cast<std::int16_t>(std::min(low[i], high[i]) + far);
+      out[i] = std::min(out[i], other);
+      most = std::max(most, out[i]);
+    }
+  }
+  return most;
+}
+
+/// Within one slice; `swept` is room for it.
+void sweep_slice_small(const GridSize& size, const std::uint8_t* taken, std::int16_t* out, std::vector<std::int16_t>& swept) {
+  const std::size_t row = static_cast<std::size_t>(size.x);
+  for (std::size_t at = 0; at < swept.size(); at += row) sweep_row_small(taken + at, &swept[at], size.x);
+  for (int k = 0; k < size.z; ++k) lower_row(swept.data(), row, k, size.z, size.x, out + static_cast<std::size_t>(k) * row);
+}
+
+/// Row k of all slices; false where a cell of it is too far for small numbers.
+bool lower_column(Distances& distances, int k, std::vector<std::int16_t>& lowered) {
+  const GridSize& size = distances.size;
+  for (int j = 0; j < size.y; ++j) {
+    if (lower_row(&distances.in_slice[size.at(0, k, 0)], slice_cells(size), j, size.y, size.x, lowered.data()) == out_of_reach)
+      return false;
+    std::copy(lowered.begin(), lowered.end(), distances.squared.begin() + static_cast<std::ptrdiff_t>(size.at(0, k, j)));
+  }
+  return true;
+}
+
+}  // namespace
+
+void update(Distances& distances, const GridSize& size, const Cells& taken) {
+  const std::size_t slice = slice_cells(size);
+  const bool anew = !(distances.size == size) || distances.in_slice.empty();
+  if (anew) {
+    distances.size = size;
+    distances.taken.assign(size.cells(), 2);
+    distances.in_slice.resize(size.cells());
+    distances.squared.resize(size.cells());
+  }
+  std::vector<std::int16_t> swept(slice), fresh(slice), lowered(static_cast<std::size_t>(size.x));
+  std::vector<char> stale(static_cast<std::size_t>(size.z), anew ? 1 : 0);
+  for (std::size_t first = 0; first < taken.size(); first += slice) {
+    const auto here = static_cast<std::ptrdiff_t>(first), end = static_cast<std::ptrdiff_t>(first + slice);
+    if (std::equal(taken.begin() + here, taken.begin() + end, distances.taken.begin() + here)) continue;
+    std::copy(taken.begin() + here, taken.begin() + end, distances.taken.begin() + here);
+    sweep_slice_small(size, taken.data() + first, fresh.data(), swept);
+    for (std::size_t k = 0; k < stale.size(); ++k) {
+      const auto row = static_cast<std::ptrdiff_t>(k) * size.x;
+      if (std::equal(fresh.begin() + row, fresh.begin() + row + size.x, distances.in_slice.begin() + here + row)) continue;
+      stale[k] = 1;
+      std::copy(fresh.begin() + row, fresh.begin() + row + size.x, distances.in_slice.begin() + here + row);
+    }
+  }
+  for (int k = 0; k < size.z; ++k)
+    if (stale[static_cast<std::size_t>(k)] && !lower_column(distances, k, lowered)) {
+      distances.in_slice.clear();
+      distances.squared = by_envelopes(size, taken);
+      return;
+    }
+}
+
+std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& taken) {
+  if (std::min(size.z, size.y) > 64) return by_envelopes(size, taken);
+  Distances distances;
+  update(distances, size, taken);
+  return std::move(distances.squared);
 }
 
 }  // namespace shoalwright

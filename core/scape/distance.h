@@ -12,9 +12,20 @@ namespace shoalwright {
 inline constexpr std::int32_t far_away = std::int32_t{1} << 29;
 
 /// Squared distance from the middle of each cell to the middle of the nearest taken cell, in cells: whole numbers, exact, 0 where
-/// taken. `taken` has one mark a cell; at most 8192 cells along each axis. What lies outside the grid is not taken. Time linear
-/// in the number of cells: one axis after the other, by lower envelopes of parabolas (Felzenszwalb, P. F. & Huttenlocher, D. P.
+/// taken. `taken` has one mark a cell; at most 8192 cells along each axis. What lies outside the grid is not taken. One axis
+/// after the other: where every cell is near a taken one, by looking as far as that; else in time linear in the number of cells,
+/// by lower envelopes of parabolas (Felzenszwalb, P. F. & Huttenlocher, D. P.
 /// 2012. Distance transforms of sampled functions. Theory of Computing 8: 415-428; from memory).
 std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& taken);
+
+/// The same kept for a grid whose cells change little by little: only slices that have changed are swept again, and only columns
+/// that this has changed.
+struct Distances {
+  GridSize size;
+  Cells taken;
+  std::vector<std::int16_t> in_slice;  ///< squared distance within each horizontal slice; none where some are too large
+  std::vector<std::int32_t> squared;   ///< in all directions, as squared_distances() gives it
+};
+void update(Distances& distances, const GridSize& size, const Cells& taken);
 
 }  // namespace shoalwright

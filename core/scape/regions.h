@@ -8,14 +8,24 @@
 
 namespace shoalwright {
 
-/// Water that hangs together: cells that touch by a face. A corner that is cut off is a region of its own.
-struct Regions {
-  std::vector<std::int32_t> of_cell;  ///< number of each cell's region from 0, -1 where the cell is not open
-  std::vector<std::size_t> cells;     ///< how many cells each region has
+/// Neighbouring open cells of one row of a grid, both ends included.
+struct OpenRun {
+  int first = 0, last = 0;
+  std::int32_t region = 0;
 };
 
-/// `open` has one mark a cell. Regions are numbered in the order of their first cells.
+/// Water that hangs together: cells that touch by a face. A corner that is cut off is a region of its own.
+struct Regions {
+  std::vector<OpenRun> runs;            ///< row by row, as the cells of the grid lie
+  std::vector<std::size_t> row_begins;  ///< first run of each row, and the end of the last one's
+  std::vector<std::size_t> cells;       ///< how many cells each region has
+};
+
+/// `open` has one mark a cell. Regions are numbered from 0 in the order of their first cells.
 Regions regions_of(const GridSize& size, const Cells& open);
+
+/// Number of a cell's region, -1 where the cell is not open.
+std::int32_t region_at(const Regions& regions, const GridSize& size, int i, int k, int j);
 
 /// The cells in which a body can be whose middle keeps `clearance` cells or more from everything taken.
 Cells cells_clear_by(const std::vector<std::int32_t>& squared_distances, double clearance);

@@ -51,4 +51,20 @@ Range body_mass_band_g(Body body, double total_length_cm) {
   return {mass_g / factor, mass_g * factor};
 }
 
+double usual_depth_share(Body body) {
+  switch (body) {
+    case Body::eel: return 0.08;
+    case Body::elongated: return 0.16;
+    case Body::fusiform: return 0.25;
+    case Body::short_deep: return 0.40;
+    case Body::unknown: return 0.25;
+  }
+  return 0.25;
+}
+
+BodySize body_size_of(const Species& species) {
+  const double length_cm = species.size.adult_tl_cm;
+  return {length_cm * species.size.body_depth_share.value_or(usual_depth_share(species.size.body)), length_cm};
+}
+
 }  // namespace shoalwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "catalog/species.h"
+#include "scape/body_room.h"
 
 namespace shoalwright {
 
@@ -25,6 +26,12 @@ double body_mass_g(double a, double b, double total_length_cm);
 
 /// Mass of one adult of a species in g: by its own a and b where the catalogue has them, else by the prior of its shape.
 double adult_mass_g(const Species& species);
+
+/// Height of an adult over its length where its card does not say. Common practice, no source: from outlines.
+double usual_depth_share(Body body);
+
+/// Height without fins and length of an adult, for the room that it passes through.
+BodySize body_size_of(const Species& species);
 
 /// `a` for cm where a source gives it for mm: W = a L^b with L in mm. FishBase manual, length-weight table.
 double a_for_cm(double a_for_mm, double b);

@@ -18,8 +18,11 @@ double personal_volume_l(double room_bl3, Body body, double length_cm) {
 
 double open_share(double plant_share) { return 1 - plants_closed_share * plant_share; }
 
-std::array<std::optional<double>, 3> layer_crowding(const std::vector<Demand>& stock, const std::array<double, 3>& water_l,
-                                                    double plant_share) {
+double open_l(const Demand& demand, const LayerWater& water, std::size_t layer) {
+  return water.water_l[layer] * demand.reach[layer] * (demand.plants_are_room ? 1 : open_share(water.plant_share[layer]));
+}
+
+std::array<std::optional<double>, 3> layer_crowding(const std::vector<Demand>& stock, const LayerWater& water) {
   std::array<std::optional<double>, 3> crowding;
   for (std::size_t layer = 0; layer < 3; ++layer) {
     double sum = 0;
@@ -27,9 +30,9 @@ std::array<std::optional<double>, 3> layer_crowding(const std::vector<Demand>& s
     for (const Demand& demand : stock) {
       const double wanted_l = demand.count * demand.depth[layer] * demand.personal_l;
       if (wanted_l == 0) continue;
-      const double open_l = water_l[layer] * (demand.plants_are_room ? 1 : open_share(plant_share));
-      fits = fits && open_l > 0;
-      if (fits) sum += wanted_l / open_l;
+      const double open = open_l(demand, water, layer);
+      fits = fits && open > 0;
+      if (fits) sum += wanted_l / open;
     }
     if (fits) crowding[layer] = sum;
   }

@@ -27,14 +27,21 @@ double personal_volume_l(double room_bl3, Body body, double length_cm);
 struct Demand {
   double count = 0;
   double personal_l = 0;
-  std::array<double, 3> depth{};  ///< share of its time in surface, mid, bottom
-  bool plants_are_room = false;   ///< small fish and invertebrates live among plants
+  std::array<double, 3> depth{};         ///< share of its time in surface, mid, bottom
+  bool plants_are_room = false;          ///< small fish and invertebrates live among plants
+  std::array<double, 3> reach{1, 1, 1};  ///< share of each layer's water that it can get to
 };
 
-/// Crowding of the three layers: wanted over open. `water_l`: water of each layer over the substrate; `plant_share`: part of it
-/// that plants fill. Empty where a layer has no room but is wanted, 0 where nothing wants it.
-std::array<std::optional<double>, 3> layer_crowding(const std::vector<Demand>& stock, const std::array<double, 3>& water_l,
-                                                    double plant_share);
+/// Water of each layer, and the part of it that plants fill.
+struct LayerWater {
+  std::array<double, 3> water_l{}, plant_share{};
+};
+
+/// What of a layer is open to a group, L.
+double open_l(const Demand& demand, const LayerWater& water, std::size_t layer);
+
+/// Crowding of the three layers: wanted over open. Empty where a layer has no room but is wanted, 0 where nothing wants it.
+std::array<std::optional<double>, 3> layer_crowding(const std::vector<Demand>& stock, const LayerWater& water);
 
 /// The part of a layer that stays open to fish which plants keep out, from the part that plants fill.
 double open_share(double plant_share);

@@ -12,7 +12,7 @@ namespace shoalwright {
 
 Layers layers_of(const Plan& plan) {
   Layers layers;
-  const double line_cm = std::min(plan.tank.fill_cm, plan.tank.height_cm);
+  const double line_cm = water_line_cm(plan.tank);
   const double depth_cm = line_cm - mean_substrate_cm(plan);
   if (!(depth_cm > 0) || !(open_water_below_l(plan, line_cm) > 0)) return layers;
   layers.depth_cm = depth_cm;
@@ -27,6 +27,24 @@ Layers layers_of(const Plan& plan) {
     above = std::move(outline);
   }
   return layers;
+}
+
+void update(BodyRooms& bodies, const Plan& plan) {
+  const Layers layers = layers_of(plan);
+  const double line_cm = water_line_cm(plan.tank);
+  WaterLevels levels;
+  for (std::size_t i = 0; i < 3; ++i) {
+    const double top_cm = line_cm - layers.depth_cm * static_cast<double>(i) / 3,
+                 bottom_cm = line_cm - layers.depth_cm * static_cast<double>(i + 1) / 3;
+    levels[i] = {i == 2 ? 0 : bottom_cm, top_cm, layers.run_cm[i]};
+  }
+  bodies.update(plan, levels);
+}
+
+BodyRooms bodies_of(const Plan& plan) {
+  BodyRooms bodies;
+  update(bodies, plan);
+  return bodies;
 }
 
 Demand demand_of(const Kept& kept) {

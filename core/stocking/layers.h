@@ -4,6 +4,7 @@
 #include <array>
 
 #include "plan/plan.h"
+#include "scape/body_room.h"
 #include "stocking/crowding.h"
 #include "stocking/stock.h"
 
@@ -14,10 +15,14 @@ namespace shoalwright {
 struct Layers {
   double depth_cm = 0;              ///< from the water line to the mean height of the substrate
   std::array<double, 3> water_l{};  ///< plants not taken off
-  std::array<double, 3> run_cm{};   ///< longest straight run at the middle of the layer
+  std::array<double, 3> run_cm{};   ///< longest straight run of the empty tank at the middle of the layer
 };
 
 Layers layers_of(const Plan& plan);
+
+/// Brings up what bodies find to a plan with its layers.
+void update(BodyRooms& bodies, const Plan& plan);
+BodyRooms bodies_of(const Plan& plan);
 
 /// What a group asks of the layers at adult size. `kept.species` must be known.
 Demand demand_of(const Kept& kept);

@@ -31,6 +31,8 @@ inline constexpr double plants_light = 0.05, plants_medium = 0.10, plants_dense 
 /// Part of that which is lost to fish longer than `among_plants_cm`; smaller ones and invertebrates swim in it.
 inline constexpr double plants_closed_share = 0.70;
 inline constexpr double among_plants_cm = 2.5;
+/// Part of the floor that plants beyond the drawn pieces shelter, by the word of the plan.
+inline constexpr double shelter_light = 0.10, shelter_medium = 0.25, shelter_dense = 0.45;
 /// Part of the inner floor that can be used where nothing is drawn.
 inline constexpr double usable_floor_share = 0.90;
 /// A group uses a layer where at least this share of it is; its main layer in any case.

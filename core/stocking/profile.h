@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "plan/plan.h"
+#include "scape/body_room.h"
 #include "stocking/stock.h"
 
 namespace shoalwright {
@@ -20,12 +21,14 @@ struct GroupProfile {
 /// the bottom layer), and each group's `wanted_l_cm` its whole demand.
 struct DepthProfile {
   double step_cm = 0;
-  std::vector<double> open_l_cm;     ///< net of plants
+  std::vector<double> open_l_cm;     ///< net of solids and plants
   std::vector<GroupProfile> groups;  ///< known species, in stock order
 };
 
 /// `strips_per_layer` >= 1. Nothing where there is no water over the substrate. Each group lies around the middles of the layers
 /// by its shares, spread by 0.12 of the depth and brought back to its whole number inside the water.
+DepthProfile depth_profile_of(const Plan& plan, const std::vector<Kept>& stock, const BodyRooms& bodies,
+                              int strips_per_layer = 12);
 DepthProfile depth_profile_of(const Plan& plan, const std::vector<Kept>& stock, int strips_per_layer = 12);
 
 }  // namespace shoalwright

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "stocking/style.h"
 
+#include <algorithm>
+
 namespace shoalwright {
 
 StyleFacts style_facts(Style style) {
@@ -25,6 +27,10 @@ std::array<double, 3> depth_shares(const Species& species) {
   const double sum = own[0] + own[1] + own[2];
   if (!(sum > 0)) return style_facts(species.life.style).depth;
   return {own[0] / sum, own[1] / sum, own[2] / sum};
+}
+
+std::size_t main_layer(const std::array<double, 3>& depth) {
+  return static_cast<std::size_t>(std::max_element(depth.begin(), depth.end()) - depth.begin());
 }
 
 }  // namespace shoalwright

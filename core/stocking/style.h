@@ -21,4 +21,7 @@ StyleFacts style_facts(Style style);
 /// The species' own shares of depth, else those of its style; surface, mid, bottom.
 std::array<double, 3> depth_shares(const Species& species);
 
+/// The layer where it spends most of its time: 0 surface, 1 mid, 2 bottom; of equal ones the upper.
+std::size_t main_layer(const std::array<double, 3>& depth);
+
 }  // namespace shoalwright

@@ -1,22 +1,21 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include "plan/plan.h"
 
 namespace shoalwright {
 
-/// What the vessel holds. `pieces_l` is empty until pieces are measured by their solids.
+/// What the vessel holds.
 struct Volume {
-  double gross_l = 0;      ///< inside, to the rim
-  double net_l = 0;        ///< water in the filled tank: pores of the substrate count, its solids do not
-  double substrate_l = 0;  ///< bulk volume of the substrate, pores and grains
-  std::optional<double> pieces_l;
+  double gross_l = 0;         ///< inside, to the rim
+  double net_l = 0;           ///< water in the filled tank: pores of the substrate count, its solids do not
+  double substrate_l = 0;     ///< bulk volume of the substrate, pores and grains
+  double pieces_l = 0;        ///< water that the solids of the pieces displace
   double footprint_cm2 = 0;   ///< outside
   double surface_cm2 = 0;     ///< free water surface
-  double filled_mass_kg = 0;  ///< glass, water and substrate; no stand, no gear
+  double filled_mass_kg = 0;  ///< glass, water, substrate and stones; no stand, no gear
   bool operator==(const Volume&) const = default;
 };
 
@@ -32,6 +31,9 @@ double net_water_l(double area_cm2, double depth_cm, double substrate_l, double 
 /// The inside outline seen from above, counter-clockwise, x left to right, z front to back from the foremost point; curves as
 /// chords. `steps` is the number of chords of a full circle. Empty when the tank has no area.
 std::vector<Point> inside_outline(const Tank& tank, int steps = 96);
+
+/// Height of the water over the inside bottom, held within 0 and the rim, cm.
+double water_line_cm(const Tank& tank);
 
 /// Inside area seen from above in cm2, closed form; 0 where the measures span none.
 double inside_area_cm2(const Tank& tank);

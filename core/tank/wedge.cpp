@@ -57,7 +57,7 @@ double area_over_substrate_cm2(const Plan& plan, double height_cm) {
 }
 
 double open_water_below_l(const Plan& plan, double height_cm) {
-  return space_over_substrate_cm3(plan, std::min(height_cm, std::min(plan.tank.fill_cm, plan.tank.height_cm))) / 1000;
+  return space_over_substrate_cm3(plan, std::min(height_cm, water_line_cm(plan.tank))) / 1000;
 }
 
 std::vector<Point> open_outline(const Plan& plan, double height_cm, int steps) {

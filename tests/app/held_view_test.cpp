@@ -21,7 +21,9 @@ struct Hand {
   History history;
   Plan shown;
   Assessment now, then;
-  std::string previewing = "If you drop them here", pointed;
+  BodyRooms bodies;
+  std::string previewing = "If you drop them here", pointed, piece_in_hand;
+  std::vector<std::size_t> chosen;
   std::optional<Held> held;
   Preferences preferences;
   Measures measures;
@@ -44,6 +46,7 @@ struct Hand {
             .now = now,
             .shown = shown,
             .shown_assessment = then,
+            .shown_bodies = bodies,
             .now_margins = now_margins,
             .shown_margins = then_margins,
             .previewing = previewing,
@@ -51,6 +54,8 @@ struct Hand {
             .preferences = preferences,
             .measures = measures,
             .pointed_species = pointed,
+            .chosen_pieces = chosen,
+            .piece_in_hand = piece_in_hand,
             .sheet = Sheet::none,
             .animals = animals};
   }

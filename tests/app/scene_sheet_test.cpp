@@ -12,6 +12,7 @@
 #include "draw/scene/crowding.h"
 #include "draw/scene/scene.h"
 #include "share/plan_json.h"
+#include "stocking/layers.h"
 #include "stocking/stock.h"
 #include "tank/volume.h"
 #include "views/shoals.h"
@@ -239,7 +240,7 @@ TEST(SceneSheet, CrowdingAndDepthProfile) {
     const std::vector<Kept> stock = resolve_stock(plan, built_in());
     const std::vector<Shoal> shoals = place_shoals(plan, stock);
     const Plan before = plan_from("riverbank.json");
-    const ProfilePicture profile = profile_picture(plan, stock, crowded ? &before : nullptr, built_in(), held);
+    const ProfilePicture profile = profile_picture(plan, stock, bodies_of(plan), crowded ? &before : nullptr, built_in(), held);
     CrowdingCache crowding;
     EXPECT_TRUE(update(crowding, field_of(plan, profile, shoals, crowded)));
     EXPECT_FALSE(update(crowding, field_of(plan, profile, shoals, crowded)));

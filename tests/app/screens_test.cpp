@@ -44,7 +44,9 @@ bool overlap(const Spots::Spot& a, const Spots::Spot& b) {
 
 /// Shoals swim through each other; a scroll bar lies over its column.
 bool lies_over_others(const Spots::Spot& spot) { return spot.id.ends_with("/bar"); }
-bool in_the_water(const Spots::Spot& spot) { return spot.id.starts_with("tank.fish/"); }
+bool in_the_water(const Spots::Spot& spot) {
+  return spot.id.starts_with("tank.fish/") || spot.id.starts_with("tank.piece/") || spot.id.starts_with("above.piece/");
+}
 
 void expect_sound_spots(const Screen& screen, float width, float height) {
   std::vector<const Spots::Spot*> seen;

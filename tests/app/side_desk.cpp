@@ -51,14 +51,14 @@ SideDesk::~SideDesk() { ImGui::DestroyContext(); }
 
 void SideDesk::show() {
   const Plan& plan = present(history);
-  now = assess(plan, catalog);
+  now = assess(plan, catalog, bodies);
   shown = plan;
   previewing.clear();
   if (held) {
     shown = apply(plan, AddGroup{.species = held->species->id, .count = held->count}, catalog);
     previewing = "If you drop " + std::to_string(held->count) + " here";
   }
-  shown_assessment = held ? assess(shown, catalog) : now;
+  shown_assessment = assess(shown, catalog, shown_bodies);
   const std::string in_hand = held ? held->species->id : "";
   now_margins = margin_table(plan, catalog, now, in_hand);
   shown_margins = margin_table(shown, catalog, shown_assessment, in_hand);
@@ -72,6 +72,7 @@ void SideDesk::draw() {
                   .now = now,
                   .shown = shown,
                   .shown_assessment = shown_assessment,
+                  .shown_bodies = shown_bodies,
                   .now_margins = now_margins,
                   .shown_margins = shown_margins,
                   .previewing = previewing,
@@ -79,6 +80,8 @@ void SideDesk::draw() {
                   .preferences = preferences,
                   .measures = measures,
                   .pointed_species = pointed,
+                  .chosen_pieces = chosen,
+                  .piece_in_hand = piece_in_hand,
                   .sheet = Sheet::none,
                   .animals = animals};
   Actions wishes;
@@ -108,6 +111,8 @@ void SideDesk::carry_out(const Actions& wishes) {
     all.push_back(action);
     if (const auto* wish = std::get_if<EditPlan>(&action)) edit(wish->plan, wish->name, wish->join);
     if (const auto* wish = std::get_if<PointAt>(&action)) pointed = wish->species;
+    if (const auto* wish = std::get_if<ChoosePieces>(&action)) chosen = wish->pieces;
+    if (const auto* wish = std::get_if<HoldPiece>(&action)) piece_in_hand = wish->kind;
     if (const auto* wish = std::get_if<PickUp>(&action)) {
       bool in_plan = false;
       for (const Group& group : present(history).stock) in_plan = in_plan || group.species == wish->species;

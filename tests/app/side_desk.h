@@ -54,8 +54,10 @@ class SideDesk {
   History history;
   Plan shown;
   Assessment now, shown_assessment;
+  BodyRooms bodies, shown_bodies;
   MarginTable now_margins, shown_margins;
-  std::string previewing, pointed;
+  std::string previewing, pointed, piece_in_hand;
+  std::vector<std::size_t> chosen;
   std::optional<Held> held;
   Preferences preferences;
   Measures measures;

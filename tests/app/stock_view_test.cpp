@@ -32,8 +32,9 @@ TEST(StockView, SaysWhatSwimsAlreadyAndTheGroupAdvice) {
 
 TEST(StockView, NamesPiecesByTheirKind) {
   EXPECT_EQ(piece_name("branch-bank"), "Branch, bank");
-  EXPECT_EQ(piece_name("stem-plants"), "Stem plants");
+  EXPECT_EQ(piece_name("stem-plants"), "Stem thicket");
   EXPECT_EQ(piece_name("stones"), "Stones");
+  EXPECT_EQ(piece_name("sunken-teapot"), "Sunken teapot");
 }
 
 TEST(StockView, TheStepperChangesTheCountAsOneNamedStep) {

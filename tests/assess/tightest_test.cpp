@@ -43,18 +43,18 @@ TEST(Tightest, WithoutChangesNitrateIsTheMarginOfAYearAndStandsFirst) {
   for (const NamedPlan& named : all_plans())
     if (named.name.rfind("riverbank", 0) == 0) plan = named.plan;
   plan.upkeep->change_fraction = 0;
-  const Assessment a = assess(plan, catalog());
+  const Assessment a = assess_at_once(plan, catalog());
   ASSERT_FALSE(a.tightest.empty());
   EXPECT_EQ(a.tightest.front().margin, "nitrate_mg_l");
   const double rise = *nitrate_rise_mg_l_d(a.load, a.volume);
   EXPECT_NEAR(a.tightest.front().value, nitrate_limit_mg_l(plan) - (*plan.source.nitrate_mg_l + 365 * rise), 1e-9);
   plan.source.nitrate_mg_l.reset();
-  EXPECT_EQ(entry_of(assess(plan, catalog()), "nitrate_mg_l"), nullptr) << "not known, so not judged";
+  EXPECT_EQ(entry_of(assess_at_once(plan, catalog()), "nitrate_mg_l"), nullptr) << "not known, so not judged";
 }
 
 TEST(Tightest, ListsEachMarginOnceTheWorstForItsScaleFirst) {
   for (const NamedPlan& named : many_plans()) {
-    const Assessment a = assess(named.plan, catalog());
+    const Assessment a = assess_at_once(named.plan, catalog());
     std::set<std::string> names;
     double last = -INFINITY;
     for (const Tightest& entry : a.tightest) {
@@ -79,7 +79,7 @@ TEST(Tightest, ListsEachMarginOnceTheWorstForItsScaleFirst) {
 
 TEST(Tightest, WaterIsTheMarginOfItsWindow) {
   for (const NamedPlan& named : many_plans()) {
-    const Assessment a = assess(named.plan, catalog());
+    const Assessment a = assess_at_once(named.plan, catalog());
     if (const Tightest* entry = entry_of(a, "gh_dgh"); entry && a.water.gh_dgh.tolerated) {
       EXPECT_EQ(entry->value, *a.water.gh_dgh.margin);
       EXPECT_EQ(entry->set_by.size(), 1u);
@@ -90,7 +90,7 @@ TEST(Tightest, WaterIsTheMarginOfItsWindow) {
 TEST(Tightest, NeverSaysOverWhereEveryLevelHasRoom) {
   int with_room = 0, without = 0;
   for (const NamedPlan& named : many_plans()) {
-    const Assessment a = assess(named.plan, catalog());
+    const Assessment a = assess_at_once(named.plan, catalog());
     const Tightest* entry = entry_of(a, "crowding_l_cm");
     if (!entry) continue;
     const bool room = fullest(a.room) <= 1;
@@ -107,7 +107,7 @@ TEST(Tightest, CrowdingIsWhatTheFullestLevelHasSpareOverItsDepth) {
   Species species = sample_species("own--fish", Style::calm_mid, 4.5);
   species.life.depth = {0, 1, 0};
   species.life.group.least = 1;
-  const Assessment a = assess(a_plan().tank(60, 40, 27.5).fish(species, 4), Catalog{});
+  const Assessment a = assess_at_once(a_plan().tank(60, 40, 27.5).fish(species, 4), Catalog{});
   const Tightest* entry = entry_of(a, "crowding_l_cm");
   ASSERT_TRUE(entry);
   EXPECT_NEAR(entry->value, (20 - 4 * 2.460375) / (25.0 / 3), 1e-9);
@@ -117,13 +117,13 @@ TEST(Tightest, CrowdingIsWhatTheFullestLevelHasSpareOverItsDepth) {
 
 TEST(Tightest, AnimalsAreHowManyMoreOfTheLimitingKindFit) {
   for (const NamedPlan& named : many_plans()) {
-    const Assessment before = assess(named.plan, catalog());
+    const Assessment before = assess_at_once(named.plan, catalog());
     const Tightest* entry = entry_of(before, "nitrate_mg_l");
     if (!entry || !entry->animals || *entry->animals < 0 || *entry->animals > 5000 || named.plan.stock.size() != 1) continue;
     for (const int more : {0, 1}) {
       Plan plan = named.plan;
       plan.stock[0].count += *entry->animals + more;
-      const Assessment after = assess(plan, catalog());
+      const Assessment after = assess_at_once(plan, catalog());
       EXPECT_EQ(entry_of(after, "nitrate_mg_l")->value < -1e-9, more == 1)
           << named.name << " with " << *entry->animals + more << " more";
     }
@@ -133,7 +133,7 @@ TEST(Tightest, AnimalsAreHowManyMoreOfTheLimitingKindFit) {
 TEST(Tightest, LaneAndFloorAreCountedInTheOnesWhoSetThem) {
   Species shoal = sample_species("own--catfish", Style::bottom_shoal, 5);
   shoal.life.group.least = 1;
-  const Assessment a = assess(a_plan().tank(60, 30, 40).fish(shoal, 4), Catalog{});
+  const Assessment a = assess_at_once(a_plan().tank(60, 30, 40).fish(shoal, 4), Catalog{});
   const Tightest *floor = entry_of(a, "floor_cm2"), *lane = entry_of(a, "lane_cm");
   ASSERT_TRUE(floor && lane);
   EXPECT_NEAR(floor->value, a.room.floor_cm2 * (1 - *a.room.floor_crowding), 1e-9);
@@ -142,7 +142,7 @@ TEST(Tightest, LaneAndFloorAreCountedInTheOnesWhoSetThem) {
   EXPECT_FALSE(lane->animals) << "a lane is as long for one as for many";
 }
 
-TEST(Tightest, IsNothingWithoutAnimals) { EXPECT_TRUE(assess(a_plan(), catalog()).tightest.empty()); }
+TEST(Tightest, IsNothingWithoutAnimals) { EXPECT_TRUE(assess_at_once(a_plan(), catalog()).tightest.empty()); }
 
 }  // namespace
 }  // namespace shoalwright

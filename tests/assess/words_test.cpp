@@ -115,8 +115,8 @@ TEST(Words, NoFigureIsFinerThanAKeeperCanMeasure) {
 }
 
 TEST(Words, ARemedyIsAVerbWithItsAmount) {
-  const std::set<std::string> verbs = {"Keep", "Leave", "Re-home", "Take", "Set", "Choose", "Change", "Feed",
-                                       "Mix",  "Put",   "Fill",    "Add",  "Say", "Enter",  "Test"};
+  const std::set<std::string> verbs = {"Move", "Keep", "Leave", "Re-home", "Take", "Set", "Choose", "Change",
+                                       "Feed", "Mix",  "Put",   "Fill",    "Add",  "Say", "Enter",  "Test"};
   each_finding([&](const NamedPlan&, const Finding& finding) {
     if (finding.remedy.empty()) {
       EXPECT_TRUE(finding.edits.empty()) << finding.rule;
@@ -135,10 +135,31 @@ TEST(Words, EvidenceNamesItsSourceExactlyWhereItIsPublished) {
 }
 
 TEST(Words, RulesAreThoseOfTheFormat) {
-  const std::set<std::string> ids = {
-      "water-temperature", "water-ph",        "water-gh",   "water-kh",    "group-size",  "territory", "adult-size",
-      "unknown-species",   "tank-length",     "tank-width", "tank-height", "tank-volume", "swim-lane", "crowding-top",
-      "crowding-mid",      "crowding-bottom", "lid",        "load",        "nitrate",     "empty",     "unknown-input"};
+  const std::set<std::string> ids = {"water-temperature",
+                                     "water-ph",
+                                     "water-gh",
+                                     "water-kh",
+                                     "group-size",
+                                     "territory",
+                                     "adult-size",
+                                     "unknown-species",
+                                     "tank-length",
+                                     "tank-width",
+                                     "tank-height",
+                                     "tank-volume",
+                                     "swim-lane",
+                                     "crowding-top",
+                                     "crowding-mid",
+                                     "crowding-bottom",
+                                     "substrate",
+                                     "cover",
+                                     "wood-needed",
+                                     "current",
+                                     "lid",
+                                     "load",
+                                     "nitrate",
+                                     "empty",
+                                     "unknown-input"};
   std::set<std::string> met;
   each_finding([&](const NamedPlan&, const Finding& finding) {
     EXPECT_TRUE(ids.count(finding.rule)) << finding.rule;
@@ -149,7 +170,7 @@ TEST(Words, RulesAreThoseOfTheFormat) {
 
 TEST(Words, CautionsAreNeverFindingsAndAlwaysThere) {
   for (const NamedPlan& named : many_plans()) {
-    const Assessment assessment = assess(named.plan, catalog());
+    const Assessment assessment = assessed(named);
     std::string all;
     for (const std::string& caution : assessment.cautions) all += caution + "\n";
     for (const char* part : {"kg", "Unplug", "electrician", "Never release", "vet", "siphon"})

@@ -125,7 +125,20 @@ async function drag(browser, server) {
   }
   const costs = await planner.page.evaluate(() => window.frame_costs);
   await planner.page.mouse.up();
+  const piece = await planner.rect('above.piece/2');
+  await planner.page.mouse.move(piece.x + piece.width / 2, piece.y + piece.height / 2);
+  await planner.page.mouse.down();
+  await planner.page.mouse.move(piece.x + piece.width / 2 + 10, piece.y, { steps: 4 });
+  await planner.idle();
+  await planner.page.evaluate(() => { window.frame_costs.length = 0; });
+  for (let i = 0; i < 60; i++) {
+    await planner.page.mouse.move(piece.x + 40 + 3 * i, piece.y - 10 + 8 * Math.sin(i / 5));
+    await sleep(16);
+  }
+  const piece_costs = await planner.page.evaluate(() => window.frame_costs);
+  await planner.page.mouse.up();
   await planner.close();
+  print(`a frame while a stone is dragged through it, median of ${piece_costs.length}`, rounded(median(piece_costs)), 8, 'ms');
   print(`a frame while a species is dragged over the bench plan, median of ${costs.length}`, rounded(median(costs)), 8, 'ms');
 }
 

@@ -46,6 +46,44 @@ describe('a keeper at a desk', () => {
     assert.deepEqual(assessment.findings.filter(finding => ['harm', 'strain'].includes(finding.severity)), []);
   }));
 
+  test('a stone is dragged from the shelf into the view from above, moved, turned by a key and taken back', () => with_planner({}, async planner => {
+    const start = (await planner.state()).plan;
+    await planner.click('shelf.part/1');
+    await planner.drag('shelf.piece/stone', 'tank.above');
+    const put = (await planner.state()).plan;
+    assert.equal(put.pieces.length, 7);
+    const stone = put.pieces[6];
+    assert.equal(stone.kind, 'stone');
+    assert.ok(Math.abs(stone.x_cm - 44) < 2 && Math.abs(stone.z_cm - 22) < 2, 'it lies where it was let go');
+    const from = await planner.point('above.piece/6');
+    await planner.drag(from, { x: from.x + 60, y: from.y + 20 });
+    await planner.press('r', 'ArrowLeft');
+    const moved = (await planner.state()).plan.pieces[6];
+    assert.ok(moved.x_cm > stone.x_cm + 5 && moved.z_cm < stone.z_cm - 2, 'the view from above moves it along and across');
+    assert.equal(moved.turn_deg, 15);
+    for (let i = 0; i < 4; i++) await planner.press('Control+z');
+    assert.deepEqual((await planner.state()).plan, start, 'four steps, four times undo');
+  }));
+
+  test('a wall of blocks takes the lane; the front view moves a block and the lane is back', () => with_planner({}, async planner => {
+    await planner.press('Escape');
+    await planner.click('shelf.part/1');
+    const lane = async () => (await planner.state()).assessment.room.layers[2].lane_cm;
+    const whole = await lane();
+    await planner.drag('shelf.piece/stone-slab', 'tank.above');
+    await planner.press('r', 'r', 'r', 'r', 'r', 'r');
+    for (const direction of ['ArrowDown', 'ArrowDown']) await planner.press('Shift+' + direction);
+    const slab = (await planner.state()).plan.pieces[6];
+    assert.equal(slab.turn_deg, 90);
+    assert.ok(await lane() <= whole + 1e-9, 'a slab never makes a lane longer');
+    const { x, y } = await planner.point('tank.piece/6');
+    await planner.drag({ x, y: y + 20 }, { x: x - 120, y: y + 20 });
+    assert.ok((await planner.state()).plan.pieces[6].x_cm < slab.x_cm - 8, 'the front view moves it along the tank');
+    await planner.press('Delete');
+    assert.equal((await planner.state()).plan.pieces.length, 6);
+    assert.equal(await lane(), whole);
+  }));
+
   test('fish dragged from the shelf into the tank are previewed, dropped, and taken back', () => with_planner({}, async planner => {
     const start = await planner.state();
     await find_on_shelf(planner, 'cherry', 'rohanella-titteya');

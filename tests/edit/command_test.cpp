@@ -204,6 +204,7 @@ std::vector<Command> every_edit(const Plan& plan) {
           PutPiece{.piece = {.kind = "stone", .length_cm = 5, .depth_cm = 5, .height_cm = 5}},
           ChangePiece{.index = 0, .piece = {.kind = "root", .length_cm = 5, .depth_cm = 5, .height_cm = 5}},
           TakePiece{.index = 0},
+          PinPiece{.index = 0},
           SetTank{.tank = tank},
           SetSubstrate{.substrate = {.kind = SubstrateKind::coarse_sand, .front_cm = 1, .back_cm = 2}},
           SetLid{.lid = {}},
@@ -266,14 +267,14 @@ TEST(EditName, ReadsWell) {
   EXPECT_EQ(named(plan, SetHave{.species = "trichogaster-chuna", .have = 1}), "1 honey gourami swims here");
   EXPECT_EQ(named(plan, SetHave{.species = "trichogaster-chuna", .have = 0}), "No honey gouramis here yet");
   EXPECT_EQ(named(plan, AddGroup{.species = "Brown thing", .count = 2}), "Add 2 Brown thing");
-  EXPECT_EQ(named(plan, PutPiece{.piece = {.kind = "stem-plants"}}), "Put in stem plants");
+  EXPECT_EQ(named(plan, PutPiece{.piece = {.kind = "stem-plants"}}), "Put in stem thicket");
   Piece moved = plan.pieces[0];
   moved.x_cm = 1;
-  EXPECT_EQ(named(plan, ChangePiece{.index = 0, .piece = moved}), "Move branch bank");
+  EXPECT_EQ(named(plan, ChangePiece{.index = 0, .piece = moved}), "Move bank branch");
   moved.turn_deg = 90;
-  EXPECT_EQ(named(plan, ChangePiece{.index = 0, .piece = moved}), "Turn branch bank");
+  EXPECT_EQ(named(plan, ChangePiece{.index = 0, .piece = moved}), "Turn bank branch");
   moved.height_cm = 1;
-  EXPECT_EQ(named(plan, ChangePiece{.index = 0, .piece = moved}), "Change branch bank");
+  EXPECT_EQ(named(plan, ChangePiece{.index = 0, .piece = moved}), "Change bank branch");
 }
 
 TEST(Plural, OfEveryKindOfTheCatalogueIsEnglish) {

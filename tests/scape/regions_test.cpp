@@ -17,8 +17,8 @@ TEST(Regions, ACornerThatIsCutOffIsARegionOfItsOwn) {
   ASSERT_EQ(regions.cells.size(), 2u);
   EXPECT_EQ(regions.cells[0], 7u * 6 * 3);
   EXPECT_EQ(regions.cells[1], 2u * 6 * 3);
-  EXPECT_EQ(regions.of_cell[size.at(7, 2, 1)], -1);
-  EXPECT_NE(regions.of_cell[size.at(6, 2, 1)], regions.of_cell[size.at(8, 2, 1)]);
+  EXPECT_EQ(region_at(regions, size, 7, 2, 1), -1);
+  EXPECT_NE(region_at(regions, size, 6, 2, 1), region_at(regions, size, 8, 2, 1));
 }
 
 TEST(Regions, AGapInOneLayerJoinsBothSides) {

@@ -23,9 +23,12 @@ Demand group(int n, double length_cm, Style style) {
           .depth = style_facts(style).depth};
 }
 
+LayerWater evenly(const std::array<double, 3>& water_l, double plants) { return {water_l, {plants, plants, plants}}; }
+
 double busiest(const std::vector<Demand>& stock, double open_l) {
   double worst = 0;
-  for (const auto& c : layer_crowding(stock, {open_l / 3, open_l / 3, open_l / 3}, 0)) worst = std::max(worst, c.value_or(1e9));
+  for (const auto& c : layer_crowding(stock, evenly({open_l / 3, open_l / 3, open_l / 3}, 0)))
+    worst = std::max(worst, c.value_or(1e9));
   return worst;
 }
 
@@ -59,7 +62,7 @@ TEST(CrowdingByPractice, PlantedTanksOfDiscFish) {
   const auto planted = [](int n, double length_cm, double length, double width, double depth) {
     const double third = length * width * depth / 3000;
     double worst = 0;
-    for (const auto& c : layer_crowding({group(n, length_cm, Style::centrepiece)}, {third, third, third}, 0.10))
+    for (const auto& c : layer_crowding({group(n, length_cm, Style::centrepiece)}, evenly({third, third, third}, 0.10)))
       worst = std::max(worst, *c);
     return worst;
   };
@@ -100,9 +103,9 @@ TEST(Crowding, SharesOfEveryStyleAddUpToOne) {
 
 TEST(Crowding, TwiceTheFishIsTwiceTheCrowding) {
   const std::array<double, 3> water{10, 20, 15};
-  const auto one = layer_crowding({group(5, 4, Style::calm_mid)}, water, 0.1),
-             two = layer_crowding({group(10, 4, Style::calm_mid)}, water, 0.1);
-  const auto split = layer_crowding({group(5, 4, Style::calm_mid), group(5, 4, Style::calm_mid)}, water, 0.1);
+  const auto one = layer_crowding({group(5, 4, Style::calm_mid)}, evenly(water, 0.1)),
+             two = layer_crowding({group(10, 4, Style::calm_mid)}, evenly(water, 0.1));
+  const auto split = layer_crowding({group(5, 4, Style::calm_mid), group(5, 4, Style::calm_mid)}, evenly(water, 0.1));
   for (std::size_t i = 0; i < 3; ++i) {
     EXPECT_NEAR(*two[i], 2 * *one[i], 1e-12);
     EXPECT_NEAR(*two[i], *split[i], 1e-12);
@@ -112,20 +115,20 @@ TEST(Crowding, TwiceTheFishIsTwiceTheCrowding) {
 TEST(Crowding, PlantsTakeRoomFromLargerFishOnly) {
   Demand small = group(8, 2.2, Style::calm_mid);
   const std::array<double, 3> water{10, 10, 10};
-  const double kept_out = *layer_crowding({small}, water, 0.2)[1];
+  const double kept_out = *layer_crowding({small}, evenly(water, 0.2))[1];
   small.plants_are_room = true;
-  EXPECT_NEAR(kept_out, *layer_crowding({small}, water, 0.2)[1] / (1 - 0.7 * 0.2), 1e-12);
-  EXPECT_EQ(layer_crowding({small}, water, 0.2), layer_crowding({small}, water, 0));
+  EXPECT_NEAR(kept_out, *layer_crowding({small}, evenly(water, 0.2))[1] / (1 - 0.7 * 0.2), 1e-12);
+  EXPECT_EQ(layer_crowding({small}, evenly(water, 0.2)), layer_crowding({small}, evenly(water, 0)));
   EXPECT_LT(plant_share(Planting::none), plant_share(Planting::light));
   EXPECT_LT(plant_share(Planting::light), plant_share(Planting::medium));
   EXPECT_LT(plant_share(Planting::medium), plant_share(Planting::dense));
 }
 
 TEST(Crowding, ALayerWithoutWaterHasNoNumberUnlessNobodyWantsIt) {
-  const auto crowding = layer_crowding({group(5, 4, Style::calm_mid)}, {10, 10, 0}, 0);
+  const auto crowding = layer_crowding({group(5, 4, Style::calm_mid)}, evenly({10, 10, 0}, 0));
   EXPECT_TRUE(crowding[1]);
   EXPECT_FALSE(crowding[2]);
-  EXPECT_EQ(layer_crowding({}, {10, 10, 0}, 0)[2], 0);
+  EXPECT_EQ(layer_crowding({}, evenly({10, 10, 0}, 0))[2], 0);
 }
 
 TEST(Crowding, RoomGrowsAsThe1point8thPowerOfLengthAndStopsAtTheEdges) {

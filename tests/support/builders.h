@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "assess/assess.h"
+#include "catalog/piece_kind.h"
 #include "support/samples.h"
 
 namespace shoalwright {
@@ -76,6 +77,33 @@ class PlanBuilder {
   }
   PlanBuilder& fixed(std::vector<std::string> pointers) {
     plan_.fixed = std::move(pointers);
+    return *this;
+  }
+  PlanBuilder& floor(SubstrateKind kind, double front_cm = 3, double back_cm = 5) {
+    plan_.substrate = Substrate{.kind = kind, .front_cm = front_cm, .back_cm = back_cm, .other_keys = ""};
+    return *this;
+  }
+  PlanBuilder& running(std::optional<double> weeks) {
+    plan_.running_weeks = weeks;
+    return *this;
+  }
+  /// A filter that moves so much; empty: a filter whose flow is not known.
+  PlanBuilder& flow(std::optional<double> flow_l_h) {
+    Gear gear;
+    gear.filter_known = true;
+    gear.filter = Filter{.kind = "internal", .flow_l_h = flow_l_h, .media_l = {}, .other_keys = ""};
+    plan_.gear = gear;
+    return *this;
+  }
+  /// A piece of the catalogue at its usual measures, put where there is room.
+  PlanBuilder& piece(const std::string& kind, int count = 1) {
+    const PieceKind& usual = piece_kind(kind);
+    Piece piece;
+    piece.kind = kind;
+    piece.length_cm = static_cast<double>(usual.length_cm);
+    piece.depth_cm = static_cast<double>(usual.depth_cm);
+    piece.height_cm = static_cast<double>(usual.height_cm);
+    plan_.pieces.insert(plan_.pieces.end(), static_cast<std::size_t>(count), piece);
     return *this;
   }
   /// A made-up species, its card among the keeper's own.

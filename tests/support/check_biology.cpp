@@ -71,14 +71,14 @@ std::vector<Demand> demands_in(CheckInputs& in) {
 template <int layer>
 CheckAnswer mixed_layer(CheckInputs& in) {
   const std::array<double, 3> water{in.number("V_surface"), in.number("V_mid"), in.number("V_bottom")};
-  return layer_crowding(demands_in(in), water, 0)[layer].value_or(NAN);
+  return layer_crowding(demands_in(in), {water, {}})[layer].value_or(NAN);
 }
 
 CheckAnswer busiest_layer(CheckInputs& in) {
   const double third = in.number("V_open_L") / 3;
   double worst = NAN;
   for (const auto& c :
-       layer_crowding({demand(in.number("n"), in.number("L_cm"), style_in(in, in.text("style")))}, {third, third, third}, 0))
+       layer_crowding({demand(in.number("n"), in.number("L_cm"), style_in(in, in.text("style")))}, {{third, third, third}, {}}))
     worst = std::fmax(worst, c.value_or(NAN));
   return worst;
 }

@@ -3,8 +3,12 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
+#include <string>
 
+#include "assess/assess.h"
 #include "plan/plan.h"
+#include "scape/body_room.h"
 #include "support/builders.h"
 #include "support/dice.h"
 #include "support/plan_files.h"
@@ -27,6 +31,9 @@ inline Plan random_stock(std::uint64_t seed) {
                                                 {88.4, 43.4, 44.2},
                                                 {118, 48, 49},
                                                 {197.6, 57.6, 58.8}});
+  constexpr auto floors = std::to_array({SubstrateKind::fine_sand, SubstrateKind::coarse_sand, SubstrateKind::smooth_gravel,
+                                         SubstrateKind::sharp_gravel, SubstrateKind::planted_soil});
+  constexpr auto scape = std::to_array<const char*>({"branch-low", "cave", "pipe", "stem-plants", "stone", "floating-plants"});
   const Inside tank = dice.pick(tanks);
   PlanBuilder plan = a_plan().tank(tank.length_cm, tank.width_cm, tank.height_cm);
   plan.tap(dice.whole(58, 84) / 10.0, dice.whole(1, 22), dice.whole(0, 14)).tap_nitrate(dice.whole(0, 45));
@@ -40,6 +47,12 @@ inline Plan random_stock(std::uint64_t seed) {
   for (int i = 0; i < kinds; ++i) {
     const int count = dice.whole(1, dice.percent(30) ? 30 : 10);
     plan.kind(dice.pick(the_catalog().species).id, count, dice.percent(30) ? dice.whole(0, count) : 0);
+  }
+  // Half of them with a floor, a scape and a filter, from nothing to more than enough.
+  if (dice.percent(50)) {
+    plan.floor(dice.pick(floors), dice.whole(2, 4), dice.whole(2, 8)).running(dice.whole(0, 30));
+    for (int left = dice.below(6); left > 0; --left) plan.piece(dice.pick(scape));
+    plan.flow(dice.whole(50, 1200));
   }
   return plan;
 }
@@ -57,6 +70,20 @@ inline const std::vector<NamedPlan>& many_plans() {
 }
 
 /// What a finding says, without the patch, whose pointers follow the lines of the plan.
+/// The assessment of one of many_plans(), worked out once.
+inline const Assessment& assessed(const NamedPlan& named) {
+  static std::map<std::string, Assessment> known;
+  const auto found = known.find(named.name);
+  if (found != known.end()) return found->second;
+  return known.emplace(named.name, assess(named.plan, the_catalog())).first->second;
+}
+
+/// Without the remedies that need a search: what most properties are about.
+inline Assessment assess_at_once(const Plan& plan, const Catalog& catalog) {
+  BodyRooms bodies;
+  return assess(plan, catalog, bodies, Remedies::at_once);
+}
+
 struct Told {
   std::string rule;
   Severity severity = Severity::note;

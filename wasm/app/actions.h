@@ -3,6 +3,7 @@
 // changes a plan.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -71,13 +72,22 @@ struct PointAt {
 struct Tell {
   std::string text, action;  ///< action "" or "Undo"
 };
+/// Pieces that are worked on, by their places in the plan; none: no longer.
+struct ChoosePieces {
+  std::vector<std::size_t> pieces;
+};
+/// A kind of piece dragged off the shelf, until it is over the tank; empty: no longer.
+struct HoldPiece {
+  std::string kind;
+};
 /// The keyboard goes to the item of that id.
 struct FocusItem {
   std::string id;
 };
 
-using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
-                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, Tell, FocusItem>;
+using Action =
+    std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan, SavePlan,
+                 ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, HoldPiece, Tell, FocusItem>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/app.h"
 
+#include <algorithm>
+
 #include "app/builtin_demo.h"
 #include "app/keep.h"
 #include "app/plan_text.h"
@@ -13,6 +15,8 @@
 namespace shoalwright {
 
 namespace {
+
+constexpr double rest_s = 0.12;  // a plan that has not changed for so long rests
 
 /// One line for the live region: what the plan now comes to.
 std::string spoken(const App& app) {
@@ -39,6 +43,7 @@ Look look_at(App& app) {
           .now = app.now,
           .shown = app.shown,
           .shown_assessment = app.shown_assessment,
+          .shown_bodies = app.previewing.empty() ? app.bodies : app.shown_bodies,
           .now_margins = app.now_margins,
           .shown_margins = app.shown_margins,
           .previewing = app.previewing,
@@ -46,6 +51,8 @@ Look look_at(App& app) {
           .preferences = app.preferences,
           .measures = app.measures,
           .pointed_species = app.pointed_species,
+          .chosen_pieces = app.chosen_pieces,
+          .piece_in_hand = app.piece_in_hand,
           .sheet = app.sheet,
           .animals = app.animals};
 }
@@ -63,17 +70,39 @@ void show_what_is_held(App& app) {
     app.shown = present(app.history);
   }
   const std::string in_hand = app.held ? app.held->species->id : "";
-  app.shown_assessment = app.previewing.empty() ? app.now : assess(app.shown, app.catalog);
-  app.shown_margins = margin_table(app.shown, app.catalog, app.shown_assessment, in_hand);
-  app.now_margins =
-      app.previewing.empty() ? app.shown_margins : margin_table(present(app.history), app.catalog, app.now, in_hand);
+  const bool other = !app.previewing.empty();
+  app.shown_assessment = other ? assess(app.shown, app.catalog, app.shown_bodies, Remedies::at_once) : app.now;
+  app.shown_margins = margin_table(app.shown, app.catalog, app.shown_assessment, in_hand, other ? app.shown_bodies : app.bodies);
+  app.now_margins = other ? margin_table(present(app.history), app.catalog, app.now, in_hand, app.bodies) : app.shown_margins;
 }
 
 void plan_changed(App& app) {
-  app.now = assess(present(app.history), app.catalog);
+  const std::size_t pieces = present(app.history).pieces.size();
+  std::erase_if(app.chosen_pieces, [&](std::size_t piece) { return piece >= pieces; });
+  app.now = assess(present(app.history), app.catalog, app.bodies, Remedies::at_once);
   show_what_is_held(app);
   app.untold = true;
+  const bool to_search = std::any_of(app.now.findings.begin(), app.now.findings.end(),
+                                     [](const Finding& one) { return one.rule == "swim-lane" && one.remedy.empty(); });
+  app.search_at_s.reset();
+  if (to_search) {
+    app.search_at_s = ImGui::GetTime() + rest_s;
+    platform::wake_in(static_cast<int>(rest_s * 1000) + 10);
+  }
   platform::wake();
+}
+
+void search_remedies(App& app) {
+  if (!app.search_at_s || app.held || ImGui::IsMouseDown(ImGuiMouseButton_Left)) return;
+  if (ImGui::GetTime() < *app.search_at_s) {
+    platform::wake_in(40);
+    return;
+  }
+  app.search_at_s.reset();
+  app.now = assess(present(app.history), app.catalog, app.bodies);
+  show_what_is_held(app);
+  app.untold = true;
+  platform::wake(2);
 }
 
 void tell_page(App& app) {

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "app/look.h"
 #include "draw/toast.h"
@@ -24,6 +25,8 @@ struct App {
   Measures measures;
 
   Assessment now;                      ///< of the present plan
+  BodyRooms bodies, shown_bodies;      ///< what bodies find in the present plan; in what is shown, where that is another
+  std::optional<double> search_at_s;   ///< when remedies that need a search are looked for, once the plan rests
   std::optional<Held> held;            ///< a kind in hand
   std::optional<PreviewPlan> preview;  ///< a remedy or a size that is pointed at
   Plan shown;                          ///< what all views show
@@ -37,6 +40,8 @@ struct App {
   ViewStates views;
   Sheet sheet = Sheet::none;
   std::string pointed_species;
+  std::vector<std::size_t> chosen_pieces;  ///< rising, of the present plan
+  std::string piece_in_hand;               ///< a kind dragged off the shelf
   Toast toast;
   std::optional<Notice> notice;
   bool untold = false;  ///< the page has yet to hear of the present plan
@@ -52,7 +57,7 @@ void draw_frame(App& app);
 void carry_out(App& app, const Actions& actions);
 
 /// Wishes of the keyboard that belong to no widget (app/keys.cpp).
-void read_keys(const App& app, Actions& out);
+void read_keys(App& app, Actions& out);
 
 /// A link that this tab did not write; a plan file. One sentence when it cannot be read, and nothing changes.
 void open_link(App& app, const std::string& link);
@@ -63,6 +68,9 @@ void plan_changed(App& app);
 
 /// Tells the page of the present plan when it has changed: keeps it on the device, rewrites the address and the text form.
 void tell_page(App& app);
+
+/// Looks for the remedies that need a search when the plan has rested long enough.
+void search_remedies(App& app);
 
 /// Works out `shown` and its assessment from what is held or pointed at.
 void show_what_is_held(App& app);

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include "app/app.h"
 #include "app/builtin_demo.h"
 #include "app/keep.h"
@@ -111,6 +113,11 @@ struct Carry {
   }
   void operator()(const ShowSheet& wish) { app.sheet = wish.sheet; }
   void operator()(const PointAt& wish) { app.pointed_species = wish.species; }
+  void operator()(const ChoosePieces& wish) {
+    app.chosen_pieces = wish.pieces;
+    std::sort(app.chosen_pieces.begin(), app.chosen_pieces.end());
+  }
+  void operator()(const HoldPiece& wish) { app.piece_in_hand = wish.kind; }
   void operator()(const Tell& wish) { tell(app, wish.text, wish.action); }
   void operator()(const FocusItem& wish) { app.ui.focus_wanted = wish.id; }
 };

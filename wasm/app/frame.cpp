@@ -43,7 +43,10 @@ void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   Box above = box.cut_left(std::min(box.w * 0.56f, std::max(box.w - 340, 120.0f)));
   draw_tank_above(app.ui, look, above, app.views.tank, out);
   draw_stock(app.ui, look, box, app.views.stock, out);
-  draw_hint(app.ui, look, hint);
+  if (look.chosen_pieces.empty())
+    draw_hint(app.ui, look, hint);
+  else
+    draw_piece_bar(app.ui, look, hint, out);
 }
 
 /// Desktop: shelf, tank, assessment side by side; between 900 and 1200 px the shelf folds to a rail.
@@ -68,6 +71,7 @@ void draw_wide(App& app, const Look& look, Box box, Actions& out) {
 void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
   const Box tank = box.cut_top(std::min(box.h * 0.42f, std::max(240.0f, box.w * 0.62f + 44)));
   draw_tank_front(app.ui, look, tank, app.views.tank, out);
+  if (!look.chosen_pieces.empty()) draw_piece_bar(app.ui, look, box.cut_top(hint_height), out);
   Column column = begin_column(app.ui, "narrow", box, app.ui.palette->ground);
   Stack stack{{column.content.x, column.content.y, column.content.w, 0}};
   draw_gives_first(app.ui, look, stack.take(box.w < 600 ? 168.0f : first_height), app.views.gives_first, out);
@@ -95,7 +99,10 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
 }  // namespace
 
 void draw_frame(App& app) {
-  if (ImGui::GetFrameCount() > 1) tell_page(app);  // not before the first frame: it is waited for
+  if (ImGui::GetFrameCount() > 1) {  // not before the first frame: it is waited for
+    search_remedies(app);
+    if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) tell_page(app);  // not in the midst of a drag
+  }
   const platform::Surface surface = platform::surface();
   app.ui.touch = platform::device().coarse_pointer;
   app.ui.reduced_motion = platform::device().reduced_motion;
@@ -120,6 +127,7 @@ void draw_frame(App& app) {
   ImGui::PopStyleVar();
 
   if (answered) app.notice.reset();
+  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) app.piece_in_hand.clear();
   if (toast_pressed) wishes.push_back(Undo{});
   carry_out(app, wishes);
 }

@@ -35,6 +35,7 @@ struct Look {
   const Assessment& now;  ///< of `plan`
   const Plan& shown;      ///< with what is held or previewed; the same as `plan` when nothing is
   const Assessment& shown_assessment;
+  const BodyRooms& shown_bodies;     ///< what bodies find in `shown`
   const MarginTable& now_margins;    ///< what stands behind the margins of `now`, counted in the kind in hand where it takes part
   const MarginTable& shown_margins;  ///< of `shown_assessment`
   const std::string& previewing;     ///< title of the preview ("If you drop 8 here"), empty when nothing is shown but the plan
@@ -42,6 +43,8 @@ struct Look {
   const Preferences& preferences;
   const Measures& measures;  ///< numbers in the keeper's units
   const std::string& pointed_species;
+  const std::vector<std::size_t>& chosen_pieces;  ///< rising, of `plan`
+  const std::string& piece_in_hand;               ///< a kind dragged off the shelf, not yet over the tank
   Sheet sheet;
   AnimalStore& animals;
 

@@ -59,6 +59,22 @@ std::string rule_words(std::string_view rule) {
   if (rule == "adult-size")
     return "All room is reckoned at the size that the animals grow to. Sold under " + percent(limits::sold_small_share) +
            " of it, a fish hides what it will need.";
+  if (rule == "substrate")
+    return "By how a kind feeds from the floor: rounded sand suits all. Smooth gravel and soil are a note, since practice is "
+           "divided, sharp gravel is a strain under barbels and mouths that sift. A floor left bare is a note from " +
+           amount(limits::bare_quiet_weeks, 0, "weeks") + " on.";
+  if (rule == "cover")
+    return "Who sleeps by day wants a hide each. Others want some shelter, " + percent(limits::cover_some) +
+           " of the floor, or much, " + percent(limits::cover_much) + ": pieces as seen from above, and plants beyond them, " +
+           percent(shelter_light) + " for light planting, " + percent(shelter_medium) + " for medium, " + percent(shelter_dense) +
+           " for dense.";
+  if (rule == "wood-needed")
+    return "Some kinds rasp wood all day for what grows on it; any piece from the shelf of woods will do.";
+  if (rule == "current")
+    return "What the filter moves in an hour over the water in the tank. Still-water kinds stand " +
+           amount(limits::current_still_most, 0, "") +
+           " volumes, more only where plants give calm places; kinds of streams want " +
+           amount(limits::current_strong_least, 0, "") + " or more.";
   if (rule == "lid") return "By how readily a kind jumps; a tank with a lid keeps it.";
   if (rule == "load")
     return "Food becomes ammonia and then nitrate. The weekly change that would hold nitrate " +

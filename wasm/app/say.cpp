@@ -111,7 +111,8 @@ Section section_of(const Finding& finding) {
     return contains(finding.text, "lid") ? Section::company : Section::water;
   }
   if (begins_with(rule, "water-")) return Section::water;
-  if (begins_with(rule, "crowding-") || rule == "swim-lane" || rule == "territory" || (begins_with(rule, "tank-")))
+  if (begins_with(rule, "crowding-") || rule == "swim-lane" || rule == "territory" || begins_with(rule, "tank-") ||
+      rule == "substrate" || rule == "cover" || rule == "wood-needed" || rule == "current")
     return Section::room;
   return rule == "load" || rule == "nitrate" ? Section::load : Section::company;
 }

@@ -43,17 +43,19 @@ Levels ladder_of(const Species& species) {
   return {swims.surface, swims.upper, swims.middle, swims.floor};
 }
 
-/// The field of the search, the chips and the levels; returns what is left of the box for the rows.
-Box draw_questions(Ui& ui, const Box& box, ShelfState& mine, std::size_t all) {
-  const Pen pen = pen_of(ui);
+/// What lies on the shelf: animals, or kinds of pieces.
+Box draw_parts(Ui& ui, const Box& box, ShelfState& mine) {
+  constexpr std::array<std::string_view, shelf_parts> words = {"Fish", "Wood, stone", "Plants", "Gear"};
   Box rest = box;
-  const Box head = rest.cut_top(40);
-  draw_text_on(pen, semibold(type::lead), {box.x + margin, head.y + 25}, ui.palette->ink, "Shelf");
-  const std::size_t found = mine.rows.kinds.size();
-  if (all > 0 && found < all)
-    draw_text_on(pen, type::small, {box.right() - margin, head.y + 25}, ui.palette->ink2,
-                 std::to_string(found) + " of " + std::to_string(all) + " kinds", Align::right);
+  const Box line = rest.cut_top(40);
+  const int chosen = one_of(ui, "shelf.part", {line.x + margin, line.y + 9}, words, static_cast<int>(mine.part));
+  if (chosen >= 0) mine.part = static_cast<ShelfPart>(chosen);
+  return rest;
+}
 
+/// The field of the search, the chips and the levels; returns what is left of the box for the rows.
+Box draw_questions(Ui& ui, const Box& box, ShelfState& mine) {
+  Box rest = box;
   const float width = box.w - 2 * margin;
   text_field(ui, "shelf.search", {box.x + margin, rest.y, width, 32}, mine.search, "Search the shelf",
              {.placeholder = "Name or family",
@@ -110,7 +112,10 @@ void draw_order(Ui& ui, const Box& line, ShelfState& mine) {
     end_menu(ui);
   }
   const float room = at.x - line.x - margin - 8;
-  draw_text(pen, type::small, {line.x + margin, at.y}, p.ink2, elided(pen, type::small, asked_words(mine.filter), room));
+  const std::size_t found = mine.rows.kinds.size(), all = mine.work.kinds.size();
+  const std::string words =
+      found < all ? std::to_string(found) + " of " + std::to_string(all) + " kinds" : asked_words(mine.filter);
+  draw_text(pen, type::small, {line.x + margin, at.y}, p.ink2, elided(pen, type::small, words, room));
 }
 
 /// Larger animals are drawn larger, but not to scale: 28 px for 2 cm, 51 for 10.
@@ -259,13 +264,20 @@ void go_on(ShelfWork& work, const Look& look) {
 
 }  // namespace
 
-void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
+void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Actions& out) {
   go_on(mine.work, look);
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
   const Pen pen = pen_of(ui);
-  draw_panel(pen, box, ui.palette->panel, 0, 0);
-  Box rest = draw_questions(ui, {box.x, box.y, box.w - 1, box.h}, mine, mine.work.kinds.size());
+  draw_panel(pen, whole, ui.palette->panel, 0, 0);
+  const Box box = draw_parts(ui, whole, mine);
+  if (mine.part != ShelfPart::animals) {
+    draw_rule(pen, box.x, box.y, box.right() - 1, ui.palette->line);
+    draw_piece_rows(ui, look, {box.x, box.y + 1, box.w - 1, box.h - 1}, mine.part, mine.pieces, out);
+    draw_rule_down(pen, whole.right() - 1, whole.y, whole.bottom(), ui.palette->line);
+    return;
+  }
+  Box rest = draw_questions(ui, {box.x, box.y, box.w - 1, box.h}, mine);
   draw_order(ui, rest.cut_top(30), mine);
   draw_rule(pen, box.x, rest.y, box.right() - 1, ui.palette->line);
   rest.cut_top(1);
@@ -283,8 +295,8 @@ void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Acti
     first = false;
   }
   end_column(ui, column, stack.at);
-  draw_rule_down(pen, box.right() - 1, box.y, box.bottom(), ui.palette->line);
-  take_back(ui, look, box, out);
+  draw_rule_down(pen, whole.right() - 1, whole.y, whole.bottom(), ui.palette->line);
+  take_back(ui, look, whole, out);
 }
 
 void draw_shelf_rail(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {

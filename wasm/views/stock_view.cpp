@@ -138,8 +138,8 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Kept& kept, const K
     wish_and_tell(look, TakeOut{kept.id}, out);
 }
 
-/// Letters and names of the pieces, three in a row.
-float draw_pieces(Ui& ui, const Look& look, const Box& box) {
+/// Letters and names of the pieces, as many in a row as fit; pressed, a piece is chosen.
+float draw_pieces(Ui& ui, const Look& look, const Box& box, Actions& out) {
   const std::vector<Piece>& pieces = look.plan.pieces;
   if (pieces.empty()) return 0;
   const Pen pen = pen_of(ui);
@@ -151,8 +151,16 @@ float draw_pieces(Ui& ui, const Look& look, const Box& box) {
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const float x = box.x + width * static_cast<float>(static_cast<int>(i) % columns);
     if (i > 0 && static_cast<int>(i) % columns == 0) y += 22;
+    const std::string name = piece_name(pieces[i].kind);
+    const Box at{x - 2, y - 2, width - 9, 20};
+    const ItemLook look_of_row{.rounding = 3, .exact_across = true};
+    const Item row = item(ui, "stock.piece/" + std::to_string(i), at, name + ": choose it", look_of_row);
+    const auto chosen = std::find(look.chosen_pieces.begin(), look.chosen_pieces.end(), i);
+    if (row.hovered || chosen != look.chosen_pieces.end()) draw_panel(pen, at, p.actSoft, 0, 3);
     draw_letter(pen, piece_letter(static_cast<int>(i)), {snapped(pen, x) + 8, snapped(pen, y) + 8});
-    draw_text(pen, type::small, {x + 22, y}, p.ink, elided(pen, type::small, piece_name(pieces[i].kind), width - 24));
+    draw_text(pen, type::small, {x + 22, y}, p.ink, elided(pen, type::small, name, width - 25));
+    if (row.ring) draw_ring(ui, at, look_of_row);
+    if (row.pressed) out.push_back(chosen == look.chosen_pieces.end() ? ChoosePieces{{i}} : ChoosePieces{});
   }
   return y + 22 - box.y;
 }
@@ -188,7 +196,7 @@ void draw_stock(Ui& ui, const Look& look, const Box& box, StockState& mine, Acti
     const auto was = std::find_if(before.begin(), before.end(), [&](const Kept& one) { return one.id == kept.id; });
     one_row(ui, look, stack.take(row_height), kept, was == before.end() ? nullptr : &*was, ++number, mine, out);
   }
-  stack.skip(draw_pieces(ui, look, {stack.box.x, stack.y(), stack.box.w, 60}));
+  stack.skip(draw_pieces(ui, look, {stack.box.x, stack.y(), stack.box.w, 60}, out));
   end_column(ui, column, stack.at);
 }
 

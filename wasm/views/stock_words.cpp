@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "catalog/piece_kind.h"
 #include "notebook/say.h"
 
 namespace shoalwright {
@@ -66,9 +67,9 @@ std::string stock_sum(const std::vector<Kept>& stock) {
 }
 
 std::string piece_name(const std::string& kind) {
-  std::string name = kind;
-  constexpr const char* branch = "branch-";
-  if (name.compare(0, 7, branch) == 0) name.replace(6, 1, ", ");
+  std::string name(piece_kind(kind).name);
+  if (!name.empty()) return name;
+  name = kind;
   std::replace(name.begin(), name.end(), '-', ' ');
   return capital(name);
 }

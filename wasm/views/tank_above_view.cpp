@@ -12,36 +12,68 @@ namespace shoalwright {
 
 namespace {
 
-/// The run of the empty tank as a strip, along its middle.
-void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const PlanView& view) {
-  const double lane_cm = look.shown_assessment.room.layers[1].lane_cm;
-  const double length_cm = inside_length_cm(look.shown.tank), width_cm = inside_width_cm(look.shown.tank);
-  if (!(lane_cm > 0) || lane_cm > length_cm + 0.5) return;
-  const double x0 = (length_cm - lane_cm) / 2, z = width_cm * 0.42, half = std::min(3.0, width_cm / 6);
-  const ImVec2 from = plan_point(view, scene, x0, z + half), to = plan_point(view, scene, x0 + lane_cm, z - half);
-  pen.dl->AddRectFilled(from, to, with_alpha(pen.palette->raised, 0.35f));
-  dashed_rect(pen.dl, from, to, dash_edge_drop(), pen.palette->ink, 1.2f);
-  const float y = (from.y + to.y) / 2;
-  draw_dimension(pen, {from.x, y}, {to.x, y}, pen.palette->ink, 1.5f);
-  draw_tip(pen, {(from.x + to.x) / 2, y - 10}, look.measures.length(lane_cm) + " run", pen.palette->edge, pen.palette->ink,
-           Align::centre);
+/// The lane where it is, as a strip along its way.
+void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const PlanView& view,
+                     const std::vector<ImVec2>& letters) {
+  const GroupRoom* tight = tightest_lane(look.shown_assessment.room);
+  const Lane& lane = tight ? tight->lane : look.shown_assessment.room.layers[1].lane;
+  if (!(lane.cm > 0) || lane.path.size() < 2) return;
+  std::vector<ImVec2> way;
+  for (const Point& p : lane.path) way.push_back(plan_point(view, scene, p.x_cm, p.z_cm));
+  const bool is_short = tight && tight->lane_cm < tight->lane_needed_cm;
+  const ImU32 ink = is_short ? pen.palette->call : pen.palette->ink;
+  const float wide = std::clamp(4.0f * view.px_per_cm, 8.0f, 26.0f);
+  const ImU32 strip = with_alpha(pen.palette->raised, 0.4f);
+  ImVec2 middle{(way.front().x + way.back().x) / 2, (way.front().y + way.back().y) / 2};
+  if (lane.circuit) {
+    way.push_back(way.front());
+    pen.dl->AddPolyline(way.data(), static_cast<int>(way.size()), strip, 0, wide);
+    dashed_line(pen.dl, way, dash_edge_drop(), ink, 1.4f);
+    middle = way[way.size() / 2];
+  } else {
+    pen.dl->AddLine(way[0], way[1], strip, wide);
+    const float dx = way[1].x - way[0].x, dy = way[1].y - way[0].y, length = std::max(std::hypot(dx, dy), 1.0f);
+    const ImVec2 across{-dy / length * wide / 2, dx / length * wide / 2};
+    const std::vector<ImVec2> rim = {{way[0].x + across.x, way[0].y + across.y},
+                                     {way[1].x + across.x, way[1].y + across.y},
+                                     {way[1].x - across.x, way[1].y - across.y},
+                                     {way[0].x - across.x, way[0].y - across.y},
+                                     {way[0].x + across.x, way[0].y + across.y}};
+    dashed_line(pen.dl, rim, dash_edge_drop(), ink, 1.2f);
+    pen.dl->AddLine(way[0], way[1], ink, 1.5f);
+    for (const ImVec2 end : way)
+      pen.dl->AddLine({end.x + across.x, end.y + across.y}, {end.x - across.x, end.y - across.y}, ink, 1.5f);
+  }
+  // Beside the letters where the lane has room for that.
+  if (!lane.circuit)
+    for (const float share : {0.5f, 0.35f, 0.65f, 0.22f, 0.78f}) {
+      const ImVec2 at{way[0].x + (way[1].x - way[0].x) * share, way[0].y + (way[1].y - way[0].y) * share};
+      if (std::any_of(letters.begin(), letters.end(),
+                      [&](const ImVec2& one) { return std::abs(one.x - at.x) < 52 && std::abs(one.y - at.y) < 18; }))
+        continue;
+      middle = at;
+      break;
+    }
+  draw_tip(pen, {middle.x, middle.y - 10}, look.measures.length(lane.cm) + (lane.circuit ? ", half the way round" : " run"),
+           is_short ? pen.palette->call : pen.palette->edge, ink, Align::centre);
 }
 
-/// The letter of each piece at its middle, or beside a letter that stands there already.
-void draw_letters(const Pen& pen, const Scene& scene, const PlanView& view) {
-  constexpr float size = 15;
-  std::vector<ImVec2> taken;
-  for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
-    if (!scene.pieces[i].x_cm) continue;
-    const Extent extent = plan_extent(scene, scene.pieces[i]);
+constexpr float letter_size = 15;
+
+/// Where the letter of each piece stands: at its middle, or beside a letter that stands there already.
+std::vector<ImVec2> letters_of(const Scene& scene, const PlanView& view) {
+  std::vector<ImVec2> taken, letters;
+  for (const Piece& piece : scene.pieces) {
+    const Extent extent = plan_extent(scene, piece);
     const ImVec2 middle = plan_point(view, scene, (extent.x0 + extent.x1) / 2, (extent.y0 + extent.y1) / 2);
-    draw_letter(pen, piece_letter(static_cast<int>(i)), free_place(taken, middle, size + 2), size);
+    letters.push_back(free_place(taken, middle, letter_size + 2));
   }
+  return letters;
 }
 
 }  // namespace
 
-void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions&) {
+void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out) {
   const Pen pen = pen_of(ui);
   const Scene& scene = mine.scene.built_for;
   Box rest = box.inset(16, 12);
@@ -55,10 +87,17 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   const PlanView view{{std::floor(rest.x), std::floor(rest.y)}, px};
   pen.dl->PushClipRect(box.min(), box.max(), true);
   draw_plan_view(pen.dl, mine.scene, view);
-  if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view);
-  if (look.preferences.show_numbers) draw_letters(pen, scene, view);
+  const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(scene, view) : std::vector<ImVec2>();
+  if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view, letters);
+  for (std::size_t i = 0; i < letters.size(); ++i) draw_letter(pen, piece_letter(static_cast<int>(i)), letters[i], letter_size);
+  const Box glass{view.corner.x, view.corner.y, px * size.x, px * size.y};
+  const PieceStage pieces{scene, true, {}, view, glass};
+  draw_chosen(pen, look, pieces);
   pen.dl->PopClipRect();
-  add_spot(ui, "tank.above", {view.corner.x, view.corner.y, px * size.x, px * size.y}, "The tank from above");
+  const Item tank = item(ui, "tank.above", glass, "The tank from above", {.ring = Ring::inside});
+  if (tank.ring) draw_ring(ui, glass, {.ring = Ring::inside});
+  add_piece_spots(ui, pieces);
+  if (!look.held) follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out);
   const float foot = view.corner.y + px * size.y + 3;
   draw_text(pen, type::axis, {view.corner.x, foot}, pen.palette->ink3, "0");
   draw_text(pen, type::axis, {view.corner.x + px * size.x, foot}, pen.palette->ink3,

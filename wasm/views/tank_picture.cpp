@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "stocking/profile.h"
+#include "tank/placed_piece.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -30,7 +31,7 @@ Scene scene_of(const Plan& plan, Theme theme) {
           .front_cm = plan.substrate.front_cm,
           .back_cm = plan.substrate.back_cm,
           .substrate = plan.substrate.kind,
-          .pieces = plan.pieces,
+          .pieces = with_places(plan),
           .lid = plan.tank.lid.value_or(false),
           .lamp = true,
           .heater = plan.gear && plan.gear->heater_w.value_or(0) > 0,
@@ -38,9 +39,9 @@ Scene scene_of(const Plan& plan, Theme theme) {
           .stream = std::clamp(flow / 900, 0.2, 1.0)};
 }
 
-ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const Plan* before, const Catalog& catalog,
-                               int held_number) {
-  const DepthProfile profile = depth_profile_of(shown, stock);
+ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const BodyRooms& bodies, const Plan* before,
+                               const Catalog& catalog, int held_number) {
+  const DepthProfile profile = depth_profile_of(shown, stock, bodies);
   ProfilePicture picture;
   for (std::size_t i = 0; i < profile.open_l_cm.size(); ++i) {
     picture.depth_cm.push_back(float((double(i) + 0.5) * profile.step_cm));
@@ -54,7 +55,7 @@ ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock
     for (const double wanted : group->wanted_l_cm) share.wanted_l_cm.push_back(float(wanted));
     picture.shares.push_back(std::move(share));
   }
-  if (before) picture.before_l_cm = sum_of(depth_profile_of(*before, resolve_stock(*before, catalog)));
+  if (before) picture.before_l_cm = sum_of(depth_profile_of(*before, resolve_stock(*before, catalog), bodies));
   const std::vector<float> wanted = sum_of(profile);
   float worst = 0;
   for (std::size_t i = 0; i < wanted.size(); ++i)

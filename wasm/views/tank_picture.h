@@ -13,8 +13,8 @@ Scene scene_of(const Plan& plan, Theme theme);
 
 /// Of `shown`; `before` gives the dashed line, null when nothing is held. `held_number` is the plate of the kind in hand, 0:
 /// none.
-ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const Plan* before, const Catalog& catalog,
-                               int held_number);
+ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const BodyRooms& bodies, const Plan* before,
+                               const Catalog& catalog, int held_number);
 
 /// The field of the layers: the same at every place along the tank. Where a layer has room no spot of it is over.
 CrowdingField crowding_field(const ProfilePicture& profile, const Assessment& assessment, const Plan& plan);

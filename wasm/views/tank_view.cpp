@@ -137,67 +137,71 @@ std::vector<Plate> plates_of(const Stage& stage, const std::vector<Shoal>& shoal
   return plates;
 }
 
-void draw_numbers(const Pen& pen, const Stage& stage, const std::vector<Plate>& plates) {
-  std::vector<ImVec2> taken;
+/// Where the letter of each piece stands, clear of plates and of each other; far away where it has no place.
+std::vector<ImVec2> letters_of(const Stage& stage, const std::vector<Plate>& plates) {
+  std::vector<ImVec2> taken, letters;
   for (const Plate& plate : plates) taken.push_back(plate.at);
-  for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
-    const Piece& piece = stage.scene.pieces[i];
-    if (!piece.x_cm) continue;
+  for (const Piece& piece : stage.scene.pieces) {
+    if (!piece.x_cm) {
+      letters.emplace_back(-1e6f, -1e6f);
+      continue;
+    }
     const Extent extent = front_extent(stage.scene, piece);
     // Above low pieces, inside tall ones.
     const float high = extent.y1 - extent.y0 > 8 ? extent.y0 + (extent.y1 - extent.y0) * 0.62f : extent.y0 + 1.5f;
     const ImVec2 at = front_point(stage.view, stage.scene, (extent.x0 + extent.x1) / 2, high);
-    draw_letter(pen, piece_letter(int(i)), free_place(taken, at, 18));
+    letters.push_back(free_place(taken, at, 18));
   }
+  return letters;
+}
+
+void draw_numbers(const Pen& pen, const std::vector<Plate>& plates, const std::vector<ImVec2>& letters) {
+  for (std::size_t i = 0; i < letters.size(); ++i) draw_letter(pen, piece_letter(int(i)), letters[i]);
   for (const Plate& plate : plates) draw_plate(pen, plate.number, plate.at, plate_radius);
 }
 
-/// Where along a line the middle of its words stands clear of the plates: in the middle of the line if it can be. Empty where
-/// plates stand everywhere.
+/// Where along a line the middle of its words stands clear of plates and letters: in the middle of the line if it can be. Empty
+/// where they stand everywhere.
 std::optional<float> place_of_words(const Pen& pen, float from, float to, float y, std::string_view words,
-                                    const std::vector<Plate>& plates) {
+                                    const std::vector<ImVec2>& marks) {
   const float half = text_width(pen, medium(type::small), words) / 2 + 8, high = 11 + plate_radius;
   for (const float share : {0.5f, 0.4f, 0.6f, 0.3f, 0.7f, 0.2f, 0.8f}) {
     const float x = std::clamp(from + (to - from) * share, from + half, std::max(from + half, to - half));
-    if (std::none_of(plates.begin(), plates.end(), [&](const Plate& plate) {
-          return std::abs(plate.at.x - x) < half + plate_radius && std::abs(plate.at.y - y) < high;
+    if (std::none_of(marks.begin(), marks.end(), [&](const ImVec2& mark) {
+          return std::abs(mark.x - x) < half + plate_radius && std::abs(mark.y - y) < high;
         }))
       return x;
   }
   return std::nullopt;
 }
 
-/// The run of the empty tank that most matters: of the group that wants the most of it, else of the middle.
-void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<Plate>& plates) {
+/// The lane that most matters where it is: of the group that wants the most of it, else of the middle.
+void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<ImVec2>& marks) {
   const Room& room = look.shown_assessment.room;
-  const GroupRoom* tight = nullptr;
-  for (const GroupRoom& group : room.groups)
-    if (group.lane_needed_cm > 0 && (!tight || group.lane_needed_cm - group.lane_cm > tight->lane_needed_cm - tight->lane_cm))
-      tight = &group;
-  const Layer* layer = &room.layers[1];
-  if (tight)
-    for (const Layer& one : room.layers)
-      if (std::abs(one.lane_cm - tight->lane_cm) < 0.05) layer = &one;
-  const double lane_cm = tight ? tight->lane_cm : layer->lane_cm;
-  if (!(lane_cm > 0)) return;
-  const double depth_cm = (layer->from_cm + layer->to_cm) / 2,
-               length_cm = front_size_cm(stage.scene).x - 2 * stage.scene.glass_mm / 10;
-  const double half = std::min(lane_cm, length_cm) / 2;
-  const ImVec2 a = stage.at(length_cm / 2 - half, depth_cm), b = stage.at(length_cm / 2 + half, depth_cm);
+  const GroupRoom* tight = tightest_lane(room);
+  const Lane& lane = tight ? tight->lane : room.layers[1].lane;
+  if (!(lane.cm > 0) || lane.path.size() < 2) return;
+  double low_cm = lane.path[0].x_cm, high_cm = low_cm;
+  for (const Point& p : lane.path) {
+    low_cm = std::min(low_cm, p.x_cm);
+    high_cm = std::max(high_cm, p.x_cm);
+  }
+  const double depth_cm = stage.scene.fill_cm - lane.height_cm;
+  const ImVec2 a = stage.at(low_cm, depth_cm), b = stage.at(high_cm, depth_cm);
   pen.dl->AddLine(a, b, with_alpha(pen.palette->raised, 0.75f), 5);
   draw_dimension(pen, a, b, pen.palette->ink, 2);
-  std::string words = look.measures.length(lane_cm) + " run, pieces not counted";
-  if (stage.scene.pieces.empty()) words = look.measures.length(lane_cm) + " run";
+  const std::string run = look.measures.length(lane.cm) + (lane.circuit ? ", half the way round" : " run");
+  std::string words = run + ", " + look.measures.length(std::round(depth_cm)) + " down";
   bool is_short = false;
   if (tight && tight->lane_cm < tight->lane_needed_cm) {
     is_short = true;
-    words = look.measures.length(lane_cm) + ", " + std::to_string(plate_of(look, tight->species)) + " wants " +
+    words = look.measures.length(lane.cm) + ", " + std::to_string(plate_of(look, tight->species)) + " wants " +
             look.measures.length(tight->lane_needed_cm);
   }
-  std::optional<float> x = place_of_words(pen, a.x, b.x, a.y, words, plates);
+  std::optional<float> x = place_of_words(pen, a.x, b.x, a.y, words, marks);
   if (!x && !is_short) {  // fewer words may find a place
-    words = look.measures.length(lane_cm) + " run";
-    x = place_of_words(pen, a.x, b.x, a.y, words, plates);
+    words = run;
+    x = place_of_words(pen, a.x, b.x, a.y, words, marks);
   }
   draw_tip(pen, {x.value_or((a.x + b.x) / 2), a.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge,
            is_short ? pen.palette->call : pen.palette->ink, Align::centre);
@@ -272,7 +276,10 @@ void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vec
                     Actions& out) {
   const ImVec2 pointer = ImGui::GetIO().MousePos;
   const Item tank = item(ui, "tank.front", stage.glass, "The tank from the front", {.ring = Ring::inside});
+  const PieceStage pieces{stage.scene, false, stage.view, {}, stage.glass};
   const Shoal* under = tank.hovered ? shoal_at(stage, shoals, pointer) : nullptr;
+  const bool piece_first = !under || mine.pieces.drag || over_handle(look, pieces, pointer, ui.touch);
+  if (mine.lifted.empty() && piece_first && follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out)) return;
   if (under) {
     out.push_back(PointAt{under->species});
     platform::set_cursor(platform::Cursor::grab);
@@ -292,6 +299,14 @@ void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vec
 }
 
 }  // namespace
+
+const GroupRoom* tightest_lane(const Room& room) {
+  const GroupRoom* tight = nullptr;
+  for (const GroupRoom& group : room.groups)
+    if (group.lane_needed_cm > 0 && (!tight || group.lane_needed_cm - group.lane_cm > tight->lane_needed_cm - tight->lane_cm))
+      tight = &group;
+  return tight;
+}
 
 void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out) {
   const Pen pen = pen_of(ui);
@@ -328,10 +343,16 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, type::axis.size);
   ImGui::PopFont();
   const std::vector<Plate> plates = look.preferences.show_numbers ? plates_of(stage, shoals) : std::vector<Plate>();
-  if (look.preferences.show_lane) draw_lane(pen, look, stage, plates);
+  const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(stage, plates) : std::vector<ImVec2>();
+  if (look.preferences.show_lane) {
+    std::vector<ImVec2> marks = letters;
+    for (const Plate& plate : plates) marks.push_back(plate.at);
+    draw_lane(pen, look, stage, marks);
+  }
   if (look.held) draw_held_shoal(pen, look, stage, shoals);
   if (look.preferences.show_crowding) draw_contour_words(pen, stage, mine.crowding);
-  if (look.preferences.show_numbers) draw_numbers(pen, stage, plates);
+  draw_chosen(pen, look, {stage.scene, false, stage.view, {}, stage.glass});
+  if (look.preferences.show_numbers) draw_numbers(pen, plates, letters);
   pen.dl->PopClipRect();
 
   if (shoals.empty() && !look.held) {
@@ -346,6 +367,7 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   } else {
     follow_pointer(ui, look, stage, shoals, mine, out);
   }
+  add_piece_spots(ui, {stage.scene, false, stage.view, {}, stage.glass});
   for (const Shoal& shoal : shoals)
     if (!shoal.animals.empty())
       add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));

@@ -5,6 +5,7 @@
 #include "draw/scene/crowding.h"
 #include "draw/scene/scene.h"
 #include "draw/ui.h"
+#include "views/piece_edit.h"
 #include "views/shoals.h"
 
 namespace shoalwright {
@@ -20,8 +21,12 @@ struct TankState {
   Plan profiled_before;
   ProfilePicture profile;
   CrowdingField field;
+  PieceEdit pieces;
   std::string lifted;  ///< species of the group that is being dragged out
 };
+
+/// The group whose lane falls shortest of what it wants, or has least to spare; null: none wants one.
+const GroupRoom* tightest_lane(const Room& room);
 
 /// Front elevation to scale with its tool row, and the depth profile beside the glass. Spots: `tool.*`, `tank.front`,
 /// `tank.fish/<species>`.

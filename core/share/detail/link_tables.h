@@ -18,7 +18,7 @@ inline constexpr auto link_piece_kinds = std::to_array<std::string_view>({
     "leaf-litter",   "bridge",      "stump",       "wall",          "heater",        "filter",
     "sponge-filter", "intake",      "outlet",      "airstone",      "thermometer",   "breeding-box",
     "feeding-ring",  "divider",     "rock",        "driftwood",     "stone-slab",    "thicket",
-    "moss-wall",     "cork",
+    "moss-wall",     "cork",        "lime-stone",  "shells",        "hang-on-filter",
 });
 
 inline constexpr auto link_salts = std::to_array<std::string_view>({

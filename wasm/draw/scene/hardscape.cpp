@@ -161,139 +161,100 @@ void add_shadow(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight
   add_sheet(mesh, rails, false);
 }
 
-void add_branch(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
-  struct Limb {
-    std::vector<Vec> points;  // share of the length, share of the height
-    float radius_from, radius_to;
-    int count;
-  };
-  // Two growths: one climbs from its root to a far tip, one lies low in an arch. Shares of length and height; radii of the mean.
-  static const std::vector<Limb> climbing = {
-      {{{0.28f, 0.23f}, {0.3f, 0.53f}, {0.24f, 0.76f}, {0.32f, 1.0f}}, 0.042f, 0.011f, 10},
-      {{{0.47f, 0.52f}, {0.53f, 0.75f}, {0.64f, 0.88f}, {0.72f, 0.985f}}, 0.034f, 0.010f, 9},
-      {{{0.72f, 0.62f}, {0.86f, 0.585f}, {1.0f, 0.52f}}, 0.024f, 0.008f, 7},
-      {{{0.0f, 0.05f}, {0.18f, 0.23f}, {0.36f, 0.45f}, {0.52f, 0.57f}, {0.73f, 0.625f}, {0.96f, 0.77f}}, 0.078f, 0.015f, 20},
-      {{{0.12f, 0.16f}, {0.29f, 0.19f}, {0.47f, 0.12f}, {0.62f, 0.0f}}, 0.05f, 0.022f, 11}};
-  static const std::vector<Limb> lying = {
-      {{{0.3f, 0.42f}, {0.45f, 0.72f}, {0.66f, 1.0f}}, 0.05f, 0.013f, 8},
-      {{{0.14f, 0.22f}, {0.09f, 0.55f}, {0.2f, 0.86f}}, 0.042f, 0.014f, 7},
-      {{{0.58f, 0.48f}, {0.76f, 0.7f}, {0.9f, 0.74f}}, 0.033f, 0.010f, 7},
-      {{{0.0f, 0.08f}, {0.24f, 0.34f}, {0.5f, 0.46f}, {0.78f, 0.34f}, {1.0f, 0.06f}}, 0.09f, 0.033f, 18}};
-  const std::vector<Limb>& limbs = frame.height > 0.42f * frame.length ? climbing : lying;
-  Dice dice{seed};
+void add_limbs(Mesh& mesh, const PieceFrame& frame, const PieceKind& kind, Side side, const PieceLight& light) {
   const float mean = std::sqrt(frame.length * frame.height);
-  const float bow = dice.between(0.35f, 0.9f), lean = dice.between(-0.25f, 0.25f);
-  for (const Limb& limb : limbs) {
+  float phase = 0.7f;
+  for (const Limb& limb : kind.limbs) {
     std::vector<Vec3> spine;
-    const float drift = dice.between(-0.45f, 0.45f);
-    for (size_t i = 0; i < limb.points.size(); ++i) {
-      const Vec p = limb.points[i];
-      const float t = static_cast<float>(i) / static_cast<float>(limb.points.size() - 1);
-      const bool trunk = &limb == &limbs.back() || limb.points.front().x < 0.05f;
-      // Across its depth the wood swings to and fro; side limbs leave the trunk to one side.
-      const float swing = 0.32f * bow * std::sin(p.x * 5.2f + lean * 6) + (trunk ? 0.0f : drift * t);
-      const float wobble = i > 0 && i + 1 < limb.points.size() ? dice.between(-0.025f, 0.025f) : 0.0f;
-      spine.push_back(frame.at((p.x - 0.5f) * frame.length, std::clamp(swing, -0.5f, 0.5f) * frame.depth,
-                               std::clamp(p.y + wobble, 0.0f, 1.0f) * frame.height));
+    float length = 0;
+    for (const LimbPoint& p : limb.points) {
+      const Vec3 at = frame.at(p.u * frame.length, p.v * frame.depth, p.up * frame.height);
+      if (!spine.empty()) length += std::hypot(at.x - spine.back().x, at.h - spine.back().h, at.z - spine.back().z);
+      spine.push_back(at);
     }
-    add_wood(mesh, spine, limb.radius_from * mean, limb.radius_to * mean, limb.count, side, light, dice.between(0, 6));
+    const int count = std::clamp(static_cast<int>(length / mean * 19), 6, 19);
+    add_wood(mesh, spine, limb.radius_from * mean, limb.radius_to * mean, count, side, light, phase);
+    phase += 1.7f;
   }
 }
 
-void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
-  Dice dice{seed};
-  // Boulder, slab or peak: how wide the stone still is at three heights.
-  struct Build {
-    float shoulder_up, shoulder, brow_up, brow, top;
+namespace {
+
+/// Four tones of a material, the darkest first.
+std::array<ImU32, 4> tones_of(Material material, const PieceLight& light) {
+  const Palette& c = *light.colours;
+  const auto toned = [&](ImU32 a, ImU32 b, ImU32 d, ImU32 e) {
+    return std::array<ImU32, 4>{light.tone(a), light.tone(b), light.tone(d), light.tone(e)};
   };
-  constexpr Build builds[3] = {
-      {0.32f, 1.0f, 0.76f, 0.66f, 1.0f}, {0.4f, 1.0f, 0.88f, 0.6f, 1.0f}, {0.3f, 0.95f, 0.68f, 0.5f, 1.0f}};
-  const Build build = builds[std::min(2, static_cast<int>(dice.next() * 3))];
-  constexpr int sides = 8;
-  std::array<std::array<Vec3, sides>, 3> ring;
-  const float start = dice.between(0, 6.28f), slant = dice.between(-0.16f, 0.16f);
-  for (int i = 0; i < sides; ++i) {
-    const float angle = start + (static_cast<float>(i) + dice.between(-0.28f, 0.28f)) * 6.2831853f / sides;
-    const float c = std::cos(angle) * 0.5f * frame.length, s = std::sin(angle) * 0.5f * frame.depth;
-    const float foot = dice.between(0.8f, 0.92f), shoulder = build.shoulder * dice.between(0.84f, 1.0f),
-                brow = build.brow * dice.between(0.78f, 1.08f);
-    const float lift = slant * std::cos(angle);
-    const auto k = static_cast<size_t>(i);
-    ring[0][k] = frame.at(c * foot, s * foot, 0);
-    ring[1][k] = frame.at(c * shoulder, s * shoulder,
-                          frame.height * std::clamp(build.shoulder_up + lift + dice.between(-0.07f, 0.07f), 0.1f, 0.9f));
-    ring[2][k] = frame.at(c * brow, s * brow,
-                          frame.height * std::clamp(build.brow_up + lift * 0.6f + dice.between(-0.05f, 0.05f), 0.2f, 0.99f));
+  const ImU32 clay = mix(c.wood, c.leafR, 0.45f);
+  switch (material) {
+    case Material::wood: return toned(c.woodLo, mix(c.woodLo, c.wood, 0.6f), c.wood, c.woodHi);
+    case Material::stone: break;
+    case Material::slate: return toned(mix(c.stone4, c.woodLo, 0.3f), c.stone4, mix(c.stone4, c.stone2, 0.5f), c.stone2);
+    case Material::limestone:
+      return toned(mix(c.stone2, c.sandFd, 0.4f), mix(c.stone1, c.sandF, 0.5f), mix(c.stone3, c.sandF, 0.5f), c.sandF);
+    case Material::clay: return toned(mix(clay, c.woodLo, 0.7f), mix(clay, c.woodLo, 0.25f), clay, mix(clay, c.sandF, 0.45f));
+    case Material::leaf: return toned(c.leafC, c.leafA, c.leafA, c.leafB);
+    case Material::litter: return toned(c.woodLo, c.wood, mix(c.wood, c.leafR, 0.4f), c.woodHi);
+    case Material::device: return toned(c.lamp, mix(c.lamp, c.glassEdge, 0.25f), mix(c.lamp, c.glassEdge, 0.45f), c.glassEdge);
   }
-  const Vec3 peak =
-      frame.at(dice.between(-0.12f, 0.12f) * frame.length, dice.between(-0.12f, 0.12f) * frame.depth, frame.height * build.top);
-  std::vector<Face> faces;
-  for (size_t r = 0; r < 2; ++r) {
-    for (size_t i = 0; i < sides; ++i) {
-      const size_t next = (i + 1) % sides;
-      // Cut along alternating diagonals, so that facets do not line up.
-      if (i % 2 == r % 2) {
-        faces.push_back({{ring[r][i], ring[r][next], ring[r + 1][next]}});
-        faces.push_back({{ring[r][i], ring[r + 1][next], ring[r + 1][i]}});
+  return toned(c.stone4, c.stone2, c.stone1, c.stone3);
+}
+
+bool breaks_rough(Material material) {
+  return material == Material::stone || material == Material::slate || material == Material::limestone;
+}
+
+}  // namespace
+
+void add_facets(Mesh& mesh, const PieceFrame& frame, const PieceKind& kind, std::uint32_t seed, Side side,
+                const PieceLight& light) {
+  const std::array<ImU32, 4> tones = tones_of(kind.material, light);
+  const bool rough = breaks_rough(kind.material);
+  // Farther ones first; from above what reaches higher last.
+  std::vector<const Prism*> order;
+  for (const Prism& prism : kind.prisms) order.push_back(&prism);
+  const auto far = [&](const Prism& p) { return frame.at(p.u * frame.length, p.v * frame.depth, 0).z; };
+  sort_stable(order, [&](const Prism* a, const Prism* b) {
+    if (side == Side::above) return a->to < b->to;
+    return far(*a) != far(*b) ? far(*a) > far(*b) : a->from < b->from;
+  });
+  for (const Prism* prism : order) {
+    Dice dice{seed + static_cast<std::uint32_t>(prism - kind.prisms.data()) * 977u};
+    const std::size_t sides = prism->outline.size();
+    std::vector<Vec3> foot, top;
+    for (const Spot& spot : prism->outline) {
+      // No two corners of broken stone are alike; what is cut has straight edges.
+      const float in = rough ? dice.between(0.93f, 1.0f) : 1.0f, lift = rough ? dice.between(-0.05f, 0.0f) : 0.0f;
+      const float u = spot.u * prism->length, v = spot.v * prism->depth;
+      foot.push_back(frame.at((prism->u + u * in) * frame.length, (prism->v + v * in) * frame.depth, prism->from * frame.height));
+      top.push_back(frame.at((prism->u + prism->lean_u + u * prism->top * in) * frame.length,
+                             (prism->v + prism->lean_v + v * prism->top * in) * frame.depth,
+                             (prism->to + lift * (prism->to - prism->from)) * frame.height));
+    }
+    std::vector<Face> faces;
+    for (std::size_t i = 0; i < sides; ++i) {
+      const std::size_t next = (i + 1) % sides;
+      if (!rough)
+        faces.push_back({{foot[i], foot[next], top[next], top[i]}});
+      else if (i % 2 == 0) {
+        faces.push_back({{foot[i], foot[next], top[next]}});
+        faces.push_back({{foot[i], top[next], top[i]}});
       } else {
-        faces.push_back({{ring[r][i], ring[r][next], ring[r + 1][i]}});
-        faces.push_back({{ring[r][next], ring[r + 1][next], ring[r + 1][i]}});
+        faces.push_back({{foot[i], foot[next], top[i]}});
+        faces.push_back({{foot[next], top[next], top[i]}});
       }
     }
-  }
-  for (size_t i = 0; i < sides; ++i) faces.push_back({{ring[2][i], ring[2][(i + 1) % sides], peak}});
-  const Palette& p = *light.colours;
-  add_solid(mesh, faces, frame.at(0, 0, frame.height * 0.4f), side,
-            {light.tone(p.stone4), light.tone(p.stone2), light.tone(p.stone1), light.tone(p.stone3)}, 0.13f);
-}
-
-void add_stones(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
-  // One large stone, two smaller ones at its feet and a little before it; shares of the footprint.
-  struct Part {
-    float u, v, length, depth, height;
-  };
-  constexpr Part parts[3] = {
-      {-0.05f, 0.12f, 0.56f, 0.76f, 1.0f}, {-0.34f, -0.16f, 0.32f, 0.6f, 0.62f}, {0.3f, -0.14f, 0.4f, 0.66f, 0.7f}};
-  std::vector<std::pair<PieceFrame, std::uint32_t>> stones;
-  for (const Part& part : parts) {
-    PieceFrame one = frame;
-    const Vec3 at = frame.at(part.u * frame.length, part.v * frame.depth, 0);
-    one.x = at.x;
-    one.z = at.z;
-    one.length = part.length * frame.length;
-    one.depth = part.depth * frame.depth;
-    one.height = part.height * frame.height;
-    stones.push_back({one, seed + static_cast<std::uint32_t>(&part - parts) * 977u});
-  }
-  // Farther ones first; from above the tallest last.
-  sort_stable(stones, [side](const auto& a, const auto& b) {
-    return side == Side::front ? a.first.z > b.first.z : a.first.height < b.first.height;
-  });
-  for (const auto& [one, own_seed] : stones) {
-    add_shadow(mesh, one, side, light);
-    add_stone(mesh, one, own_seed, side, light);
+    faces.push_back({top});
+    const float middle = (prism->from + prism->to) / 2;
+    add_solid(mesh, faces, frame.at(prism->u * frame.length, prism->v * frame.depth, middle * frame.height), side, tones,
+              rough ? 0.13f : 0.0f);
   }
 }
 
-void add_block(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
-  const float u = frame.length / 2, v = frame.depth / 2, h = frame.height;
-  const auto p = [&](float a, float b, float up) { return frame.at(a * u, b * v, up * h); };
-  const std::vector<Face> faces = {{{p(-1, -1, 0), p(1, -1, 0), p(1, -1, 1), p(-1, -1, 1)}},
-                                   {{p(1, -1, 0), p(1, 1, 0), p(1, 1, 1), p(1, -1, 1)}},
-                                   {{p(1, 1, 0), p(-1, 1, 0), p(-1, 1, 1), p(1, 1, 1)}},
-                                   {{p(-1, 1, 0), p(-1, -1, 0), p(-1, -1, 1), p(-1, 1, 1)}},
-                                   {{p(-1, -1, 1), p(1, -1, 1), p(1, 1, 1), p(-1, 1, 1)}}};
+void add_dome(Mesh& mesh, const PieceFrame& frame, const PieceKind& kind, Side side, const PieceLight& light) {
   const Palette& c = *light.colours;
-  add_solid(mesh, faces, frame.at(0, 0, h / 2), side,
-            {light.tone(c.stone4), light.tone(c.stone2), light.tone(c.stone1), light.tone(c.stone3)});
-}
-
-void add_cave(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light) {
-  // A dome of fired clay with one low door, shaded round.
-  const Palette& c = *light.colours;
-  const ImU32 clay = mix(c.wood, c.leafR, 0.45f);
-  const std::array<ImU32, 4> tones{light.tone(mix(clay, c.woodLo, 0.7f)), light.tone(mix(clay, c.woodLo, 0.25f)),
-                                   light.tone(clay), light.tone(mix(clay, c.sandF, 0.45f))};
+  const std::array<ImU32, 4> tones = tones_of(kind.material, light);
   // From the front the half between the two outermost points shows, from above all of it.
   const float widest = std::atan2(-frame.depth * frame.sin_turn * frame.flip, frame.length * frame.cos_turn);
   const float from = side == Side::front ? widest + (frame.flip < 0 ? 0.0f : 3.1415927f) : 0.0f,

@@ -7,41 +7,6 @@
 
 namespace shoalwright {
 
-PieceForm form_of(const std::string& kind) {
-  struct Word {
-    const char* text;
-    PieceForm form;
-  };
-  // Longer names of the catalogue ("branch-low", "stone-slab") keep the word of their form in them.
-  constexpr Word words[] = {{"floating", PieceForm::floating_cover},
-                            {"thicket", PieceForm::stem_thicket},
-                            {"stem", PieceForm::stem_thicket},
-                            {"rosette", PieceForm::rosette},
-                            {"bulb-plant", PieceForm::rosette},
-                            {"lily", PieceForm::rosette},
-                            {"fern", PieceForm::fern},
-                            {"carpet", PieceForm::carpet},
-                            {"moss", PieceForm::moss},
-                            {"mop", PieceForm::moss},
-                            {"cave", PieceForm::cave},
-                            {"half-shell", PieceForm::cave},
-                            {"pot", PieceForm::cave},
-                            {"branch", PieceForm::branch},
-                            {"root", PieceForm::branch},
-                            {"wood", PieceForm::branch},
-                            {"stones", PieceForm::stones},
-                            {"pebbles", PieceForm::stones},
-                            {"stone", PieceForm::stone},
-                            {"slate", PieceForm::stone},
-                            {"rock", PieceForm::stone},
-                            {"wall", PieceForm::block},
-                            {"block", PieceForm::block}};
-  for (const Word& word : words) {
-    if (kind.find(word.text) != std::string::npos) return word.form;
-  }
-  return PieceForm::box;
-}
-
 Vec3 PieceFrame::at(float u, float v, float up) const {
   u *= flip;
   return {x + u * cos_turn - v * sin_turn, foot + up, z + u * sin_turn + v * cos_turn};

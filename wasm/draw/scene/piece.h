@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "catalog/piece_kind.h"
 #include "draw/scene/scene.h"
 
 namespace shoalwright {
@@ -9,10 +10,6 @@ namespace shoalwright {
 struct Vec3 {
   float x = 0, h = 0, z = 0;
 };
-
-enum class PieceForm { branch, stone, stones, block, stem_thicket, rosette, fern, carpet, moss, floating_cover, cave, box };
-/// The form of a kind of the catalogue; unknown kinds are an outlined box.
-PieceForm form_of(const std::string& kind);
 
 /// Where a piece stands: from its own axes (u along its length, v along its depth, both from its middle, up from its foot) to the
 /// tank.
@@ -38,17 +35,20 @@ struct PieceLight {
 
 /// Where a solid piece stands the ground is darker.
 void add_shadow(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
-void add_branch(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
-void add_stone(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
-/// Three stones within one footprint.
-void add_stones(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
-void add_block(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
-void add_cave(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
+/// The limbs of a kind as wood.
+void add_limbs(Mesh& mesh, const PieceFrame& frame, const PieceKind& kind, Side side, const PieceLight& light);
+/// The prisms of a kind with flat faces, rough where the material breaks so.
+void add_facets(Mesh& mesh, const PieceFrame& frame, const PieceKind& kind, std::uint32_t seed, Side side,
+                const PieceLight& light);
+/// A round shelter with one low door.
+void add_dome(Mesh& mesh, const PieceFrame& frame, const PieceKind& kind, Side side, const PieceLight& light);
 void add_box(Mesh& mesh, const PieceFrame& frame, Side side, const PieceLight& light);
 void add_thicket(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 /// A crown of blades; `feathered` ones carry leaflets on both sides.
 void add_rosette(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light, bool feathered);
 void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
+/// Fallen leaves, flat on the ground.
+void add_litter(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 void add_moss(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light);
 /// Pads and, from the front, roots go into meshes of their own.
 void add_floating(Mesh& pads, Mesh* roots, const PieceFrame& frame, float surface_cm, std::uint32_t seed, Side side,

@@ -182,6 +182,19 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
   }
 }
 
+void add_litter(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
+  Dice dice{seed};
+  const Palette& c = *light.colours;
+  for (const Stand& stand : spread(held(frame.length * frame.depth / 14, 6, 26), dice)) {
+    const float reach = std::clamp(frame.length * 0.16f, 1.2f, 4.5f);
+    const ImU32 colour = light.tone(mix(dice.next() < 0.5f ? c.wood : c.woodHi, c.leafR, dice.between(0.1f, 0.5f)));
+    const Vec3 at = frame.at(stand.u * frame.length * 0.9f, stand.v * frame.depth * 0.9f, dice.between(0, 0.7f) * frame.height);
+    const float angle =
+        side == Side::above ? dice.between(0, 6.28f) : dice.between(-0.35f, 0.35f) + (dice.next() < 0.5f ? 3.14f : 0.0f);
+    add_leaf(mesh, seen(at, side), angle, reach, reach * (side == Side::above ? 0.3f : 0.13f), colour, true);
+  }
+}
+
 void add_moss(Mesh& mesh, const PieceFrame& frame, std::uint32_t seed, Side side, const PieceLight& light) {
   Dice dice{seed};
   const Palette& c = *light.colours;

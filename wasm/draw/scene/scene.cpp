@@ -37,7 +37,7 @@ Extent box_of(const Scene& scene, const Piece& piece, Side side) {
       for (const float up : {0.0f, 1.0f}) take(seen(frame.at(u * frame.length, v * frame.depth, up * frame.height), side));
     }
   }
-  if (side == Side::front && form_of(piece.kind) == PieceForm::floating_cover) {
+  if (side == Side::front && piece_kind(piece.kind).floats) {
     box.y0 = static_cast<float>(scene.fill_cm) - frame.height;
     box.y1 = static_cast<float>(scene.fill_cm) + 0.6f;
   }
@@ -49,24 +49,24 @@ void add_piece(SceneCache& cache, const Scene& scene, const Piece& piece, Side s
   const std::uint32_t seed = piece_seed(piece);
   const Palette& colours = palette(scene.theme);
   PieceLight light{&colours, mix(colours.waterMid, colours.waterBot, 0.6f), 0};
-  const PieceForm form = form_of(piece.kind);
+  const PieceKind& kind = piece_kind(piece.kind);
   if (side == Side::front) light.far = 0.12f * std::clamp(frame.z / std::max(cache.width_cm, 1.0f), 0.0f, 1.0f);
   Mesh& solid = side == Side::front ? cache.front_far : cache.plan_pieces;
-  const bool stands = piece.base_cm < 0.5;
-  if (stands && (form == PieceForm::stone || form == PieceForm::block || form == PieceForm::cave))
+  if (piece.base_cm < 0.5 && (kind.drawing == PieceDrawing::facets || kind.drawing == PieceDrawing::dome))
     add_shadow(solid, frame, side, light);
-  switch (form) {
-    case PieceForm::branch: add_branch(solid, frame, seed, side, light); return;
-    case PieceForm::stone: add_stone(solid, frame, seed, side, light); return;
-    case PieceForm::stones: add_stones(solid, frame, seed, side, light); return;
-    case PieceForm::block: add_block(solid, frame, side, light); return;
-    case PieceForm::cave: add_cave(solid, frame, side, light); return;
-    case PieceForm::stem_thicket: add_thicket(solid, frame, seed, side, light); return;
-    case PieceForm::rosette: add_rosette(solid, frame, seed, side, light, false); return;
-    case PieceForm::fern: add_rosette(solid, frame, seed, side, light, true); return;
-    case PieceForm::moss: add_moss(solid, frame, seed, side, light); return;
-    case PieceForm::carpet: add_carpet(side == Side::front ? cache.front_near : solid, scene, frame, seed, side, light); return;
-    case PieceForm::floating_cover: {
+  switch (kind.drawing) {
+    case PieceDrawing::branch: add_limbs(solid, frame, kind, side, light); return;
+    case PieceDrawing::facets: add_facets(solid, frame, kind, seed, side, light); return;
+    case PieceDrawing::dome: add_dome(solid, frame, kind, side, light); return;
+    case PieceDrawing::stem_thicket: add_thicket(solid, frame, seed, side, light); return;
+    case PieceDrawing::rosette: add_rosette(solid, frame, seed, side, light, false); return;
+    case PieceDrawing::fern: add_rosette(solid, frame, seed, side, light, true); return;
+    case PieceDrawing::moss: add_moss(solid, frame, seed, side, light); return;
+    case PieceDrawing::carpet:
+      add_carpet(side == Side::front ? cache.front_near : solid, scene, frame, seed, side, light);
+      return;
+    case PieceDrawing::litter: add_litter(solid, frame, seed, side, light); return;
+    case PieceDrawing::floating_cover: {
       light.far = 0;
       const auto surface = static_cast<float>(scene.fill_cm);
       if (side == Side::front) {
@@ -76,7 +76,7 @@ void add_piece(SceneCache& cache, const Scene& scene, const Piece& piece, Side s
       }
       return;
     }
-    case PieceForm::box: add_box(solid, frame, side, light); return;
+    case PieceDrawing::outlined: add_box(solid, frame, side, light); return;
   }
 }
 
@@ -101,11 +101,11 @@ bool update(SceneCache& cache, const Scene& scene) {
   add_rear_bank(cache);
   add_gear_behind(cache);
   for (const Piece* piece : order) {
-    if (form_of(piece->kind) != PieceForm::carpet) add_piece(cache, scene, *piece, Side::front);
+    if (piece_kind(piece->kind).drawing != PieceDrawing::carpet) add_piece(cache, scene, *piece, Side::front);
   }
   add_front_sand(cache);
   for (const Piece* piece : order) {
-    if (form_of(piece->kind) == PieceForm::carpet) add_piece(cache, scene, *piece, Side::front);
+    if (piece_kind(piece->kind).drawing == PieceDrawing::carpet) add_piece(cache, scene, *piece, Side::front);
   }
   add_gear_before(cache);
   add_glass_shade(cache);
@@ -149,6 +149,33 @@ double ground_cm(const Scene& scene, double z_cm) {
   const double width = width_of(scene);
   const double share = width > 0 ? std::clamp(z_cm / width, 0.0, 1.0) : 0.0;
   return scene.front_cm + (scene.back_cm - scene.front_cm) * share;
+}
+
+PiecePicture piece_picture(const PieceKind& kind, Theme theme) {
+  Scene scene;
+  scene.theme = theme;
+  scene.outline_cm = {{0, 0}, {200, 0}, {200, 200}, {0, 200}};
+  scene.height_cm = scene.fill_cm = 100;
+  SceneCache cache;
+  cache.built_for = scene;
+  cache.length_cm = cache.width_cm = 200;
+  for (const Point& p : scene.outline_cm) cache.outline.push_back({static_cast<float>(p.x_cm), static_cast<float>(p.z_cm)});
+  const Piece piece{.kind = std::string(kind.id),
+                    .x_cm = 100,
+                    .z_cm = 20,
+                    .length_cm = kind.length_cm,
+                    .depth_cm = kind.depth_cm,
+                    .height_cm = kind.height_cm};
+  add_piece(cache, scene, piece, Side::front);
+  PiecePicture picture{.layers = {}, .box = box_of(scene, piece, Side::front)};
+  for (Mesh* mesh : {&cache.front_far, &cache.front_near, &cache.front_roots, &cache.front_pads})
+    if (!mesh->vertices.empty()) picture.layers.push_back(std::move(*mesh));
+  return picture;
+}
+
+void draw_piece_picture(ImDrawList* list, const PiecePicture& picture, ImVec2 at, float px_per_cm) {
+  const Placement place{.origin = {at.x - picture.box.x0 * px_per_cm, at.y + picture.box.y0 * px_per_cm}, .scale = px_per_cm};
+  for (const Mesh& mesh : picture.layers) emit(list, mesh, place);
 }
 
 Extent front_extent(const Scene& scene, const Piece& piece) { return box_of(scene, piece, Side::front); }

@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "catalog/piece_kind.h"
 #include "draw/mesh.h"
 #include "plan/plan.h"
 
@@ -91,6 +92,15 @@ void draw_plan_view(ImDrawList* list, const SceneCache& cache, const PlanView& v
 
 /// Colour of the water at a depth, 0 at the surface to 1 at the bottom, for ghosts and fading.
 ImU32 water_colour(const Palette& colours, TimeOfDay time, float depth_share);
+
+/// A piece of a usual size alone, from the front, for a list.
+struct PiecePicture {
+  std::vector<Mesh> layers;  ///< back to front
+  Extent box;                ///< cm
+};
+PiecePicture piece_picture(const PieceKind& kind, Theme theme);
+/// Its lower left corner at `at`.
+void draw_piece_picture(ImDrawList* list, const PiecePicture& picture, ImVec2 at, float px_per_cm);
 
 /// Outline round a piece for selection and hover (front and plan), in pixels.
 void outline_piece_front(ImDrawList* list, const Scene& scene, const FrontView& view, const Piece& piece, ImU32 colour,

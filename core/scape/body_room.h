@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <utility>
+#include <vector>
+
+#include "scape/regions.h"
+#include "scape/scape.h"
+#include "scape/swim_slice.h"
+
+namespace shoalwright {
+
+/// The measures of a body that decide where it fits, cm: its height, and its length for turning.
+struct BodySize {
+  double depth_cm = 0, length_cm = 0;
+};
+
+/// A level of the water: heights over the inside bottom, and the run of the empty tank there, which no scape makes longer.
+struct WaterLevel {
+  double low_cm = 0, high_cm = 0, empty_run_cm = 0;
+  bool operator==(const WaterLevel&) const = default;
+};
+using WaterLevels = std::array<WaterLevel, 3>;
+
+/// A clear run and where it is: two ends of a straight one, or the whole way round an island, of which half counts.
+struct Lane {
+  double cm = 0;
+  bool circuit = false;
+  double height_cm = 0;  ///< over the inside bottom
+  std::vector<Point> path;
+  bool operator==(const Lane&) const = default;
+};
+
+/// How much of the water of a level pieces fill: shares of it, 0 to 1.
+struct Filling {
+  double solid = 0, growth = 0;
+};
+
+/// What bodies of different size find in the scape of a plan. Worked out when first asked; whoever asks again and again keeps it,
+/// and only what has changed is worked out anew.
+class BodyRooms {
+ public:
+  void update(const Plan& plan, const WaterLevels& levels);
+
+  const Scape& scape() const { return scape_; }
+  const WaterLevels& levels() const { return levels_; }
+
+  /// Share of each level's water, solids not counted, that a body reaches: a corner that is cut off is no room.
+  std::array<double, 3> reach(const BodySize& body);
+
+  /// The longest clear lane within a level. Bodies keep half their depth from glass, substrate, surface and solids; growth stops
+  /// those deeper than its gaps and counts 0.7 of its length for others. A way round an island must be two lengths wide. Never
+  /// longer than the run of the empty tank, and as long as that where it falls short by no more than a cell.
+  Lane lane(const BodySize& body, std::size_t level);
+
+  const std::array<Filling, 3>& fillings() const { return fillings_; }
+  /// The same of the water about a height over the inside bottom.
+  Filling filling_at(double height_cm) const;
+
+ private:
+  /// Bodies that fit into the same cells.
+  struct Class {
+    std::int32_t least_squared = 1;  ///< distance that the middle keeps, in cells
+    float stopped_by_gap = 0;        ///< growth with gaps up to this stops them, cm
+    int nose = 0;                    ///< cells by which the end of a run reaches beyond the middle
+    bool has_reach = false;
+    std::array<double, 3> reach{1, 1, 1};
+    Regions regions;  ///< none: all that is clear hangs together
+    std::int32_t main_region = 0;
+    std::array<bool, 3> has_run{};
+    std::array<Lane, 3> runs;
+  };
+  struct Round {
+    std::size_t body_class = 0, level = 0;
+    double length_cm = 0;
+    Lane lane;
+  };
+
+  void find_fillings();
+  Class& class_of(const BodySize& body);
+  void find_reach(Class& one);
+  void find_run(Class& one, std::size_t level);
+  SwimSlice slice_of(const Class& one, int y) const;
+  /// The slices of a level with their numbers, from its middle outward, each that is like an earlier one left out.
+  std::vector<std::pair<int, SwimSlice>> unlike_slices(const Class& one, std::size_t level) const;
+  int first_slice(const WaterLevel& level) const;
+  int end_slice(const WaterLevel& level) const;
+
+  Scape scape_;
+  WaterLevels levels_{};
+  std::array<Filling, 3> fillings_{};
+  std::vector<Filling> of_slices_;
+  std::vector<Class> classes_;
+  std::vector<Round> rounds_;
+};
+
+}  // namespace shoalwright

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "scape/distance.h"
+#include "scape/piece_cells.h"
+#include "scape/tank_grid.h"
+#include "tank/placed_piece.h"
+
+namespace shoalwright {
+
+/// The inside of a tank with its pieces, in cells; without pieces nothing is worked out and there are no cells. Owned by whoever
+/// asks again and again: what has not changed is kept.
+struct Scape {
+  TankGrid grid;                                  ///< glass, air and substrate
+  std::vector<PlacedPiece> pieces;                ///< in the order of the plan
+  std::vector<std::uint16_t> solid;               ///< number of the solid piece in each cell from 1, 0: none
+  std::vector<std::uint16_t> growth;              ///< the same of pieces that slim bodies pass through
+  std::vector<std::vector<CellRun>> growth_runs;  ///< of each such piece, none for solid ones
+  Distances distances;                            ///< from glass, air, substrate and solids
+  // What it was built for.
+  Tank tank;
+  Substrate substrate;
+};
+
+/// Brings it up to a plan. True where something of the tank, the substrate or the pieces is new.
+bool update(Scape& scape, const Plan& plan);
+Scape scape_of(const Plan& plan);
+
+}  // namespace shoalwright

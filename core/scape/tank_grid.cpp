@@ -86,8 +86,9 @@ double cell_size_cm(const Plan& plan) {
   constexpr int steps = 15;
   constexpr double step = 0.01;
   const double fill_cm = water_line_cm(plan.tank), ground_cm = mean_substrate_cm(plan), area = inside_area_cm2(plan.tank);
-  const double about_cm = std::max(std::clamp(std::cbrt(area * fill_cm / fine_grid_cells), finest_cell_cm, 1.0),
-                                   std::cbrt(inside_length_cm(plan.tank) * inside_width_cm(plan.tank) * fill_cm / most_grid_cells));
+  const double about_cm =
+      std::max(std::clamp(std::cbrt(area * fill_cm / fine_grid_cells), finest_cell_cm, 1.0),
+               std::cbrt(inside_length_cm(plan.tank) * inside_width_cm(plan.tank) * fill_cm / most_grid_cells));
   const std::vector<Point> outline = inside_outline(plan.tank);
   if (outline.empty() || !(fill_cm > ground_cm)) return about_cm;
   double best_cm = about_cm, least = 1e9;

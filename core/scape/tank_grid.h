@@ -19,12 +19,12 @@ struct TankGrid {
   double y_cm(double cell) const { return floor_cm + (cell + 0.5) * cell_cm; }  ///< above the inside bottom
 };
 
-inline constexpr double most_grid_cells = 4e5;      ///< of the largest tanks: the cells grow
-inline constexpr double fine_grid_cells = 60000;    ///< of small tanks: the cells shrink
-inline constexpr double finest_cell_cm = 0.5;  ///< but not below this
+inline constexpr double most_grid_cells = 4e5;    ///< of the largest tanks: the cells grow
+inline constexpr double fine_grid_cells = 60000;  ///< of small tanks: the cells shrink
+inline constexpr double finest_cell_cm = 0.5;     ///< but not below this
 
-/// About 1 cm; less where a tank would have fewer than `fine_grid_cells` of them, more where it would have more than `most_grid_cells`. Of
-/// the sizes close by it is the one whose whole cells hold most nearly the water of the tank.
+/// About 1 cm; less where a tank would have fewer than `fine_grid_cells` of them, more where it would have more than
+/// `most_grid_cells`. Of the sizes close by it is the one whose whole cells hold most nearly the water of the tank.
 double cell_size_cm(const Plan& plan);
 
 /// A cell is water where its middle lies inside the panes, over the substrate's slope and under the water line. Without cells

@@ -11,13 +11,13 @@ namespace shoalwright {
 // since their number is part of the layout. A word that is not here travels as text.
 
 inline constexpr auto link_piece_kinds = std::to_array<std::string_view>({
-    "block",         "branch",      "branch-bank", "branch-low",    "root",          "stone",
-    "stones",        "slate",       "pebbles",     "cave",          "half-shell",    "pipe",
-    "pot",           "stem-plants", "stem-plant",  "rosette-plant", "carpet-plants", "floating-plants",
-    "fern",          "moss",        "moss-ball",   "bulb-plant",    "lily",          "mop",
-    "leaf-litter",   "bridge",      "stump",       "wall",          "heater",        "filter",
-    "sponge-filter", "intake",      "outlet",      "airstone",      "thermometer",   "breeding-box",
-    "feeding-ring",  "divider",     "rock",        "driftwood",     "stone-slab",    "thicket",
+    "block",         "branch",      "branch-bank", "branch-low",    "root",           "stone",
+    "stones",        "slate",       "pebbles",     "cave",          "half-shell",     "pipe",
+    "pot",           "stem-plants", "stem-plant",  "rosette-plant", "carpet-plants",  "floating-plants",
+    "fern",          "moss",        "moss-ball",   "bulb-plant",    "lily",           "mop",
+    "leaf-litter",   "bridge",      "stump",       "wall",          "heater",         "filter",
+    "sponge-filter", "intake",      "outlet",      "airstone",      "thermometer",    "breeding-box",
+    "feeding-ring",  "divider",     "rock",        "driftwood",     "stone-slab",     "thicket",
     "moss-wall",     "cork",        "lime-stone",  "shells",        "hang-on-filter",
 });
 

@@ -84,6 +84,35 @@ TEST(PieceEdit, KeysMoveRaiseTurnMirrorCopyAndTakeOut) {
   EXPECT_TRUE(screen.app().chosen_pieces.empty());
 }
 
+TEST(PieceEdit, ASheetTakesTheKeysAndEscapeClosesIt) {
+  Screen screen({});
+  screen.rest();
+  choose(screen, 1);
+  const Plan before = plan_of(screen);
+  screen.app().sheet = Sheet::tank;
+  screen.rest();
+  screen.key(ImGuiKey_RightArrow);
+  screen.key(ImGuiKey_Delete);
+  screen.rest();
+  EXPECT_EQ(plan_of(screen), before);
+  screen.key(ImGuiKey_Escape);
+  screen.rest();
+  EXPECT_EQ(screen.app().sheet, Sheet::none);
+  EXPECT_EQ(screen.app().chosen_pieces, std::vector<std::size_t>{1}) << "the piece is still chosen";
+}
+
+TEST(PieceEdit, DeleteTakesTheChosenPieceAndNoGroupWithIt) {
+  Screen screen({});
+  screen.rest();
+  choose(screen, 1);
+  screen.app().ui.focus_wanted = "stock.row/hoplisoma-sterbai";
+  screen.rest();
+  screen.key(ImGuiKey_Delete);
+  screen.rest();
+  EXPECT_EQ(plan_of(screen).pieces.size(), 5u);
+  EXPECT_EQ(plan_of(screen).stock.size(), 4u);
+}
+
 TEST(PieceEdit, ALockedPieceStaysWhereItIs) {
   Screen screen({});
   screen.rest();

@@ -5,7 +5,6 @@
 #include <cmath>
 #include <numbers>
 
-#include "catalog/piece_kind.h"
 #include "tank/placed_piece.h"
 #include "tank/volume.h"
 
@@ -85,6 +84,11 @@ Piece turned(Piece piece, double by_deg) {
   return piece;
 }
 
+Piece mirrored(Piece piece) {
+  piece.mirror = !piece.mirror;
+  return piece;
+}
+
 Piece again(const Plan& plan, Piece piece) {
   const double by_cm = std::max(2.0, std::min(piece.length_cm, piece.depth_cm) / 2);
   const Piece right = shifted(plan, piece, {by_cm, -by_cm / 2, 0}, Snap::grid);
@@ -92,14 +96,9 @@ Piece again(const Plan& plan, Piece piece) {
 }
 
 Piece usual_piece_at(const Plan& plan, const std::string& kind, double x_cm, double z_cm) {
-  const PieceKind& usual = piece_kind(kind);
-  const double length_cm = inside_length_cm(plan.tank), width_cm = inside_width_cm(plan.tank);
-  const double room = std::min({1.0, 0.6 * length_cm / usual.length_cm, 0.8 * width_cm / usual.depth_cm,
-                                0.9 * water_line_cm(plan.tank) / usual.height_cm});
-  Piece piece{.kind = kind, .x_cm = x_cm, .z_cm = z_cm};
-  piece.length_cm = measure(usual.length_cm * room, Snap::grid);
-  piece.depth_cm = measure(usual.depth_cm * room, Snap::grid);
-  piece.height_cm = measure(usual.height_cm * room, Snap::grid);
+  Piece piece = usual_piece(plan, kind);
+  piece.x_cm = x_cm;
+  piece.z_cm = z_cm;
   return within(plan, piece, Snap::grid);
 }
 

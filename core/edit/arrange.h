@@ -31,10 +31,13 @@ Piece heightened(const Plan& plan, Piece piece, double by_cm, Snap snap);
 /// Turned by so many degrees counter-clockwise seen from above; held within 0 and 360.
 Piece turned(Piece piece, double by_deg);
 
+/// Turned round along its length, or back.
+Piece mirrored(Piece piece);
+
 /// The same piece again, a little to the right and in front.
 Piece again(const Plan& plan, Piece piece);
 
-/// A piece of a kind in its usual measures, made smaller where the tank is, its middle at a place.
+/// A piece of a kind as usual_piece() gives it (tank/placed_piece.h), its middle at a place.
 Piece usual_piece_at(const Plan& plan, const std::string& kind, double x_cm, double z_cm);
 
 }  // namespace shoalwright

@@ -10,6 +10,7 @@
 #include "rules/limits.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "tank/placed_piece.h"
 #include "tank/volume.h"
 
 namespace shoalwright {

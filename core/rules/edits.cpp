@@ -170,23 +170,6 @@ std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, s
   return {{"replace", pointer, std::move(value_json)}};
 }
 
-Piece usual_piece(const Plan& plan, std::string_view kind, double wider, double taller) {
-  // It leaves water beside it and above it.
-  constexpr double most_share = 0.8;
-  const PieceKind& usual = piece_kind(kind);
-  const double length_cm = usual.length_cm * wider, depth_cm = usual.depth_cm * wider, height_cm = usual.height_cm * taller;
-  const double smaller =
-      std::min({1.0, most_share * inside_length_cm(plan.tank) / length_cm, most_share * inside_width_cm(plan.tank) / depth_cm});
-  const double water_cm = water_line_cm(plan.tank) - mean_substrate_cm(plan);
-  const auto measure = [](double cm) { return std::max(std::round(cm * 2) / 2, 1.0); };
-  Piece piece;
-  piece.kind = kind;
-  piece.length_cm = measure(length_cm * smaller);
-  piece.depth_cm = measure(depth_cm * smaller);
-  piece.height_cm = measure(std::min(height_cm * smaller, most_share * water_cm));
-  return piece;
-}
-
 std::string say_measures(const Piece& piece) {
   return short_text(piece.length_cm, 1) + " × " + short_text(piece.depth_cm, 1) + " × " + amount(piece.height_cm, 1, "cm");
 }

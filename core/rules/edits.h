@@ -40,10 +40,6 @@ std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, s
 /// "ph", "gh_dgh" or "kh_dkh".
 std::vector<PatchStep> aim_water(const Facts& facts, const std::string& quantity, double value);
 
-/// A piece of a kind of catalog/pieces.json at its usual measures, so many times as long and deep and as tall; smaller where the
-/// tank or its water would not hold it. Without a place, so that it is put where there is room.
-Piece usual_piece(const Plan& plan, std::string_view kind, double wider = 1, double taller = 1);
-
 /// "28 × 10 × 15 cm".
 std::string say_measures(const Piece& piece);
 

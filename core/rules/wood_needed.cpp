@@ -7,6 +7,7 @@
 #include "rules/edits.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "tank/placed_piece.h"
 
 namespace shoalwright {
 

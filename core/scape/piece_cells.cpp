@@ -4,14 +4,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "tank/outline.h"
+
 namespace shoalwright {
 
 namespace {
-
-/// Number of the first cell whose middle lies at `at_cm` or beyond.
-int cell_from(double at_cm, double first_face_cm, double cell_cm) {
-  return static_cast<int>(std::ceil(std::clamp((at_cm - first_face_cm) / cell_cm - 0.5, -1e6, 1e6)));
-}
 
 void add_run(const TankGrid& grid, int first_x, int last_x, int z, int y, std::vector<CellRun>& out) {
   first_x = std::max(first_x, 0);
@@ -30,13 +27,7 @@ void add_level(const TankGrid& grid, const std::vector<Point>& corners, int y, s
   const int first = std::max(0, cell_from(low, grid.front_cm, grid.cell_cm)),
             last = std::min(grid.size.z - 1, cell_from(high, grid.front_cm, grid.cell_cm));
   for (int k = first; k <= last; ++k) {
-    const double z = grid.z_cm(k);
-    cuts.clear();
-    for (std::size_t i = 0; i < corners.size(); ++i) {
-      const Point &p = corners[i], &q = corners[i + 1 < corners.size() ? i + 1 : 0];
-      if ((p.z_cm <= z) != (q.z_cm <= z)) cuts.push_back(p.x_cm + (q.x_cm - p.x_cm) * (z - p.z_cm) / (q.z_cm - p.z_cm));
-    }
-    std::sort(cuts.begin(), cuts.end());
+    crossings(corners, grid.z_cm(k), cuts);
     for (std::size_t pair = 0; pair + 1 < cuts.size(); pair += 2)
       add_run(grid, cell_from(cuts[pair], grid.left_cm, grid.cell_cm), cell_from(cuts[pair + 1], grid.left_cm, grid.cell_cm) - 1,
               k, y, out);

@@ -85,13 +85,6 @@ Regions regions_of(const GridSize& size, const Cells& open) {
   return regions;
 }
 
-std::int32_t region_at(const Regions& regions, const GridSize& size, int i, int k, int j) {
-  const std::size_t row = static_cast<std::size_t>(j) * static_cast<std::size_t>(size.z) + static_cast<std::size_t>(k);
-  for (std::size_t run = regions.row_begins[row]; run < regions.row_begins[row + 1]; ++run)
-    if (regions.runs[run].first <= i && i <= regions.runs[run].last) return regions.runs[run].region;
-  return -1;
-}
-
 Cells cells_clear_by(const std::vector<std::int32_t>& squared_distances, double clearance) {
   const auto least = static_cast<std::int32_t>(std::ceil(clearance * clearance - 1e-9));
   Cells clear(squared_distances.size());

@@ -24,9 +24,6 @@ struct Regions {
 /// `open` has one mark a cell. Regions are numbered from 0 in the order of their first cells.
 Regions regions_of(const GridSize& size, const Cells& open);
 
-/// Number of a cell's region, -1 where the cell is not open.
-std::int32_t region_at(const Regions& regions, const GridSize& size, int i, int k, int j);
-
 /// The cells in which a body can be whose middle keeps `clearance` cells or more from everything taken.
 Cells cells_clear_by(const std::vector<std::int32_t>& squared_distances, double clearance);
 

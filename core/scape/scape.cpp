@@ -44,10 +44,4 @@ bool update(Scape& scape, const Plan& plan) {
   return true;
 }
 
-Scape scape_of(const Plan& plan) {
-  Scape scape;
-  update(scape, plan);
-  return scape;
-}
-
 }  // namespace shoalwright

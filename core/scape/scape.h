@@ -27,6 +27,5 @@ struct Scape {
 
 /// Brings it up to a plan. True where something of the tank, the substrate or the pieces is new.
 bool update(Scape& scape, const Plan& plan);
-Scape scape_of(const Plan& plan);
 
 }  // namespace shoalwright

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "tank/outline.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -26,24 +27,6 @@ double first_face_cm(double from_cm, double length_cm, double cell_cm) {
   return from_cm + (length_cm - cells_for(length_cm, cell_cm) * cell_cm) / 2 - cell_cm;
 }
 
-/// Number of the first cell whose middle lies at `at_cm` or beyond.
-int cell_from(double at_cm, double first_face_cm, double cell_cm) {
-  return static_cast<int>(std::ceil((at_cm - first_face_cm) / cell_cm - 0.5));
-}
-
-/// Where a line from left to right at depth `z_cm` goes in and out of the outline, in pairs.
-std::vector<double> crossings(const std::vector<Point>& outline, double z_cm) {
-  std::vector<double> at;
-  for (std::size_t i = 0; i < outline.size(); ++i) {
-    const Point &p = outline[i], &q = outline[(i + 1) % outline.size()];
-    // A corner belongs to one of its sides, so that a line through it still crosses in pairs.
-    if ((p.z_cm <= z_cm) == (q.z_cm <= z_cm)) continue;
-    at.push_back(p.x_cm + (q.x_cm - p.x_cm) * (z_cm - p.z_cm) / (q.z_cm - p.z_cm));
-  }
-  std::sort(at.begin(), at.end());
-  return at;
-}
-
 Plane plane_of(const std::vector<Point>& outline, double cell_cm) {
   Point low = outline[0], high = outline[0];
   for (const Point& p : outline) {
@@ -56,8 +39,9 @@ Plane plane_of(const std::vector<Point>& outline, double cell_cm) {
   plane.left_cm = first_face_cm(low.x_cm, high.x_cm - low.x_cm, cell_cm);
   plane.front_cm = first_face_cm(low.z_cm, high.z_cm - low.z_cm, cell_cm);
   plane.rows.resize(static_cast<std::size_t>(plane.z));
+  std::vector<double> at;
   for (int k = 1; k + 1 < plane.z; ++k) {
-    const std::vector<double> at = crossings(outline, plane.front_cm + (k + 0.5) * cell_cm);
+    crossings(outline, plane.front_cm + (k + 0.5) * cell_cm, at);
     for (std::size_t pair = 0; pair + 1 < at.size(); pair += 2) {
       const int first = std::max(1, cell_from(at[pair], plane.left_cm, cell_cm));
       const int last = std::min(plane.x - 2, cell_from(at[pair + 1], plane.left_cm, cell_cm) - 1);
@@ -81,6 +65,10 @@ double depth_cm(double fill_cm, double ground_cm, double cell_cm) {
 }
 
 }  // namespace
+
+int cell_from(double at_cm, double first_face_cm, double cell_cm) {
+  return static_cast<int>(std::ceil(std::clamp((at_cm - first_face_cm) / cell_cm - 0.5, -1e6, 1e6)));
+}
 
 double cell_size_cm(const Plan& plan) {
   constexpr int steps = 15;

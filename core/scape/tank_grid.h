@@ -31,6 +31,9 @@ double cell_size_cm(const Plan& plan);
 /// where the measures span no tank. `cell_cm` above 0.
 TankGrid tank_grid_of(const Plan& plan, double cell_cm);
 
+/// Number of the first cell of an axis whose middle lies at `at_cm` or beyond; `first_face_cm`: outer face of cell 0.
+int cell_from(double at_cm, double first_face_cm, double cell_cm);
+
 /// The water of the grid, L.
 double open_l(const TankGrid& grid);
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "tank/outline.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -17,8 +18,13 @@ class Ground {
   explicit Ground(const Tank& tank) : x_(cells(inside_length_cm(tank))), z_(cells(inside_width_cm(tank))) {
     free_.assign(static_cast<std::size_t>(x_ * z_), 0);
     const std::vector<Point> outline = inside_outline(tank);
-    for (int k = 0; k < z_; ++k)
-      for (int i = 0; i < x_; ++i) free_[at(i, k)] = holds(outline, i + 0.5, k + 0.5);
+    std::vector<double> cuts;
+    for (int k = 0; k < z_; ++k) {
+      crossings(outline, k + 0.5, cuts);
+      for (std::size_t pair = 0; pair + 1 < cuts.size(); pair += 2)
+        for (int i = 0; i < x_; ++i)
+          if (i + 0.5 >= cuts[pair] && i + 0.5 < cuts[pair + 1]) free_[at(i, k)] = 1;
+    }
   }
 
   void take(const Piece& piece) {
@@ -68,15 +74,6 @@ class Ground {
       for (int row = k; row < k + deep; ++row)
         if (!free_[at(column, row)]) return column;
     return -1;
-  }
-
-  static bool holds(const std::vector<Point>& outline, double x, double z) {
-    bool inside = false;
-    for (std::size_t i = 0; i < outline.size(); ++i) {
-      const Point &p = outline[i], &q = outline[(i + 1) % outline.size()];
-      if ((p.z_cm <= z) != (q.z_cm <= z) && x < p.x_cm + (q.x_cm - p.x_cm) * (z - p.z_cm) / (q.z_cm - p.z_cm)) inside = !inside;
-    }
-    return inside;
   }
 };
 
@@ -164,6 +161,23 @@ std::vector<PlacedPiece> placed_pieces(const Plan& plan) {
   std::vector<PlacedPiece> out;
   for (const Piece& piece : with_places(plan)) out.push_back(placed(plan, piece));
   return out;
+}
+
+Piece usual_piece(const Plan& plan, std::string_view kind, double wider, double taller) {
+  // It leaves water beside it and above it.
+  constexpr double most_share = 0.8;
+  const PieceKind& usual = piece_kind(kind);
+  const double length_cm = usual.length_cm * wider, depth_cm = usual.depth_cm * wider, height_cm = usual.height_cm * taller;
+  const double smaller =
+      std::min({1.0, most_share * inside_length_cm(plan.tank) / length_cm, most_share * inside_width_cm(plan.tank) / depth_cm});
+  const double water_cm = water_line_cm(plan.tank) - mean_substrate_cm(plan);
+  const auto measure = [](double cm) { return std::max(std::round(cm * 2) / 2, 1.0); };
+  Piece piece;
+  piece.kind = kind;
+  piece.length_cm = measure(length_cm * smaller);
+  piece.depth_cm = measure(depth_cm * smaller);
+  piece.height_cm = measure(std::min(height_cm * smaller, most_share * water_cm));
+  return piece;
 }
 
 double displaced_l(const Plan& plan, const PlacedPiece& piece) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <string_view>
 #include <vector>
 
 #include "catalog/piece_kind.h"
@@ -41,6 +42,10 @@ PlacedPiece placed(const Plan& plan, const Piece& piece);
 /// left, row by row; where there is no room, in the back left corner. Floating ones make room only for each other.
 std::vector<Piece> with_places(const Plan& plan);
 std::vector<PlacedPiece> placed_pieces(const Plan& plan);
+
+/// A piece of a kind of catalog/pieces.json at its usual measures, so many times as long and deep and as tall; smaller where the
+/// tank or its water would not hold it. Without a place, so that it is put where there is room.
+Piece usual_piece(const Plan& plan, std::string_view kind, double wider = 1, double taller = 1);
 
 /// The solids of a piece, L. Closed forms: prisms between their levels, limbs as frusta of cones (joints, which are small, count
 /// twice).

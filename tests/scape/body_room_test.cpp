@@ -181,7 +181,8 @@ TEST(ScapeUpdate, GivesWhatAFreshOneGivesAfterEveryMove) {
     if (round == 15) plan.tank.fill_cm = 30;
     if (round == 20) plan.pieces.pop_back(), plan.pieces.push_back(block(5, 5, 4, 4, 4));
     update(kept, plan);
-    const Scape fresh = scape_of(plan);
+    Scape fresh;
+    update(fresh, plan);
     ASSERT_EQ(kept.distances.squared, fresh.distances.squared) << round;
     ASSERT_EQ(kept.solid, fresh.solid);
     ASSERT_EQ(kept.growth, fresh.growth);

@@ -8,6 +8,14 @@
 namespace shoalwright {
 namespace {
 
+/// Number of a cell's region, -1 where the cell is not open.
+std::int32_t region_at(const Regions& regions, const GridSize& size, int i, int k, int j) {
+  const std::size_t row = static_cast<std::size_t>(j) * static_cast<std::size_t>(size.z) + static_cast<std::size_t>(k);
+  for (std::size_t run = regions.row_begins[row]; run < regions.row_begins[row + 1]; ++run)
+    if (regions.runs[run].first <= i && i <= regions.runs[run].last) return regions.runs[run].region;
+  return -1;
+}
+
 TEST(Regions, ACornerThatIsCutOffIsARegionOfItsOwn) {
   const GridSize size{10, 6, 3};
   Cells open(size.cells(), 1);

@@ -34,6 +34,14 @@ std::string spoken(const App& app) {
   return text;
 }
 
+/// What the present plan comes to, to be shown and told.
+void look_over(App& app, Remedies remedies) {
+  app.now = assess(present(app.history), app.catalog, app.bodies, remedies);
+  show_what_is_held(app);
+  app.untold = true;
+  platform::wake();
+}
+
 }  // namespace
 
 Look look_at(App& app) {
@@ -79,9 +87,7 @@ void show_what_is_held(App& app) {
 void plan_changed(App& app) {
   const std::size_t pieces = present(app.history).pieces.size();
   std::erase_if(app.chosen_pieces, [&](std::size_t piece) { return piece >= pieces; });
-  app.now = assess(present(app.history), app.catalog, app.bodies, Remedies::at_once);
-  show_what_is_held(app);
-  app.untold = true;
+  look_over(app, Remedies::at_once);
   const bool to_search = std::any_of(app.now.findings.begin(), app.now.findings.end(),
                                      [](const Finding& one) { return one.rule == "swim-lane" && one.remedy.empty(); });
   app.search_at_s.reset();
@@ -89,7 +95,6 @@ void plan_changed(App& app) {
     app.search_at_s = ImGui::GetTime() + rest_s;
     platform::wake_in(static_cast<int>(rest_s * 1000) + 10);
   }
-  platform::wake();
 }
 
 void search_remedies(App& app) {
@@ -99,10 +104,7 @@ void search_remedies(App& app) {
     return;
   }
   app.search_at_s.reset();
-  app.now = assess(present(app.history), app.catalog, app.bodies);
-  show_what_is_held(app);
-  app.untold = true;
-  platform::wake(2);
+  look_over(app, Remedies::searched);
 }
 
 void tell_page(App& app) {

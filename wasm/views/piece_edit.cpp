@@ -42,7 +42,7 @@ std::vector<Piece> chosen_of(const Look& look) {
 
 /// The chosen pieces exchanged, as one step.
 void exchange(const Look& look, const std::vector<Piece>& pieces, const std::string& join, Actions& out,
-              const std::string& called = {}) {
+              const std::string& step_name = {}) {
   Plan plan = look.plan;
   std::string name;
   for (std::size_t n = 0; n < pieces.size() && n < look.chosen_pieces.size(); ++n) {
@@ -53,8 +53,8 @@ void exchange(const Look& look, const std::vector<Piece>& pieces, const std::str
     plan = apply(std::move(plan), change, look.catalog);
   }
   if (name.empty()) return;
-  if (!called.empty())
-    name = called;
+  if (!step_name.empty())
+    name = step_name;
   else if (pieces.size() > 1)
     name = "Arrange " + std::to_string(pieces.size()) + " pieces";
   out.push_back(EditPlan{std::move(plan), name, join});
@@ -132,12 +132,6 @@ std::vector<std::vector<Vec>> shadows(const Scene& scene, const Piece& piece, Si
       out.push_back({a + across, b + across, b - across, a - across});
     }
   return out;
-}
-
-float lift_of(const PieceStage& stage, const Piece& piece) {
-  // Floating cover hangs from the water line whatever its base.
-  if (stage.above || !piece_kind(piece.kind).floats) return 0;
-  return static_cast<float>(stage.scene.fill_cm - piece.height_cm - ground_cm(stage.scene, *piece.z_cm) - piece.base_cm);
 }
 
 struct Handle {
@@ -265,9 +259,8 @@ std::optional<std::size_t> piece_at(const PieceStage& stage, ImVec2 pointer) {
   for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
     const Piece& piece = stage.scene.pieces[i];
     if (!piece.x_cm || (found && !nearer(piece, stage.scene.pieces[*found]))) continue;
-    const float lift = lift_of(stage, piece);
     for (const std::vector<Vec>& shadow : shadows(stage.scene, piece, side))
-      if (inside(shadow, {at.x, at.y - lift})) {
+      if (inside(shadow, at)) {
         found = i;
         break;
       }
@@ -413,11 +406,7 @@ void read_piece_keys(const Look& look, Actions& out) {
     change_chosen(look, "arrows", out, [&](const Piece& piece) { return shifted(look.plan, piece, shift, Snap::none); });
   if (ImGui::IsKeyPressed(ImGuiKey_R, false))
     change_chosen(look, "turn", out, [&](const Piece& piece) { return turned(piece, io.KeyShift ? -15 : 15); });
-  if (ImGui::IsKeyPressed(ImGuiKey_M, false))
-    change_chosen(look, "", out, [](Piece piece) {
-      piece.mirror = !piece.mirror;
-      return piece;
-    });
+  if (ImGui::IsKeyPressed(ImGuiKey_M, false)) change_chosen(look, "", out, mirrored);
   if (ImGui::IsKeyPressed(ImGuiKey_D, false)) put_again(look, out);
   if (ImGui::IsKeyPressed(ImGuiKey_Delete, false) || ImGui::IsKeyPressed(ImGuiKey_Backspace, false)) take_out_chosen(look, out);
   if (ImGui::IsKeyPressed(ImGuiKey_Escape, false)) out.push_back(ChoosePieces{});
@@ -451,11 +440,7 @@ void draw_piece_bar(Ui& ui, const Look& look, const Box& box, Actions& out) {
     change_chosen(look, "height", out, [&](const Piece& piece) { return shifted(look.plan, piece, {0, 0, -1}, Snap::none); });
   if (press("piece.raise", "Raise", "Page up: 1 cm", !locked))
     change_chosen(look, "height", out, [&](const Piece& piece) { return shifted(look.plan, piece, {0, 0, 1}, Snap::none); });
-  if (press("piece.mirror", "Mirror", "M", !locked))
-    change_chosen(look, "", out, [](Piece piece) {
-      piece.mirror = !piece.mirror;
-      return piece;
-    });
+  if (press("piece.mirror", "Mirror", "M", !locked)) change_chosen(look, "", out, mirrored);
   if (press("piece.turn", "Turn", "R: 15° to the left, Shift R to the right", !locked))
     change_chosen(look, "turn", out, [](const Piece& piece) { return turned(piece, 15); });
   const float room = right - box.x - 24;

@@ -6,7 +6,6 @@
 
 #include "catalog/piece_kind.h"
 #include "draw/panels.h"
-#include "edit/arrange.h"
 #include "edit/command.h"
 #include "platform/platform.h"
 #include "tank/placed_piece.h"
@@ -52,10 +51,7 @@ std::string remark(const PieceKind& kind, const Measures& measures) {
 
 /// Put in where there is room, and chosen.
 void put_in(const Look& look, const PieceKind& kind, Actions& out) {
-  Piece piece = usual_piece_at(look.plan, std::string(kind.id), 0, 0);
-  piece.x_cm.reset();
-  piece.z_cm.reset();
-  const PutPiece put{piece};
+  const PutPiece put{usual_piece(look.plan, kind.id)};
   const std::string name = name_of(put, look.plan, look.catalog);
   out.push_back(EditPlan{apply(look.plan, put, look.catalog), name, ""});
   out.push_back(ChoosePieces{{look.plan.pieces.size()}});

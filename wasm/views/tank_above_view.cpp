@@ -16,7 +16,7 @@ namespace {
 void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const PlanView& view,
                      const std::vector<ImVec2>& letters) {
   const GroupRoom* tight = tightest_lane(look.shown_assessment.room);
-  const Lane& lane = tight ? tight->lane : look.shown_assessment.room.layers[1].lane;
+  const Lane& lane = shown_lane(look.shown_assessment.room);
   if (!(lane.cm > 0) || lane.path.size() < 2) return;
   std::vector<ImVec2> way;
   for (const Point& p : lane.path) way.push_back(plan_point(view, scene, p.x_cm, p.z_cm));

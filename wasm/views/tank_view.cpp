@@ -179,7 +179,7 @@ std::optional<float> place_of_words(const Pen& pen, float from, float to, float 
 void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<ImVec2>& marks) {
   const Room& room = look.shown_assessment.room;
   const GroupRoom* tight = tightest_lane(room);
-  const Lane& lane = tight ? tight->lane : room.layers[1].lane;
+  const Lane& lane = shown_lane(room);
   if (!(lane.cm > 0) || lane.path.size() < 2) return;
   double low_cm = lane.path[0].x_cm, high_cm = low_cm;
   for (const Point& p : lane.path) {
@@ -306,6 +306,11 @@ const GroupRoom* tightest_lane(const Room& room) {
     if (group.lane_needed_cm > 0 && (!tight || group.lane_needed_cm - group.lane_cm > tight->lane_needed_cm - tight->lane_cm))
       tight = &group;
   return tight;
+}
+
+const Lane& shown_lane(const Room& room) {
+  const GroupRoom* tight = tightest_lane(room);
+  return tight ? tight->lane : room.layers[1].lane;
 }
 
 void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out) {

@@ -28,6 +28,9 @@ struct TankState {
 /// The group whose lane falls shortest of what it wants, or has least to spare; null: none wants one.
 const GroupRoom* tightest_lane(const Room& room);
 
+/// The lane that is drawn: that of this group, else that of the middle layer.
+const Lane& shown_lane(const Room& room);
+
 /// Front elevation to scale with its tool row, and the depth profile beside the glass. Spots: `tool.*`, `tank.front`,
 /// `tank.fish/<species>`.
 void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out);

@@ -37,10 +37,7 @@ Extent box_of(const Scene& scene, const Piece& piece, Side side) {
       for (const float up : {0.0f, 1.0f}) take(seen(frame.at(u * frame.length, v * frame.depth, up * frame.height), side));
     }
   }
-  if (side == Side::front && piece_kind(piece.kind).floats) {
-    box.y0 = static_cast<float>(scene.fill_cm) - frame.height;
-    box.y1 = static_cast<float>(scene.fill_cm) + 0.6f;
-  }
+  if (side == Side::front && piece_kind(piece.kind).floats) box.y1 += 0.6f;  // pads rise over the water
   return box;
 }
 

@@ -194,6 +194,11 @@ std::string piece_words(const Plan& plan, std::size_t piece) {
   for (std::size_t i = 0; i < pieces.size(); ++i)
     if (pieces[i].kind == kind) alike.push_back(i);
   if (alike.size() < 2) return name;
+  const Piece &one = pieces[alike[0]], &other = pieces[alike[1]];
+  if (alike.size() == 2 && std::abs(*one.x_cm - *other.x_cm) < std::abs(*one.z_cm - *other.z_cm)) {
+    const bool first_in_front = *one.z_cm < *other.z_cm;
+    return ((alike[0] == piece) == first_in_front ? "front " : "rear ") + name;
+  }
   std::sort(alike.begin(), alike.end(), [&](std::size_t a, std::size_t b) {
     return *pieces[a].x_cm != *pieces[b].x_cm ? *pieces[a].x_cm < *pieces[b].x_cm : a < b;
   });

@@ -26,8 +26,8 @@ std::optional<LaneMove> least_lane_move(const Facts& facts, const BodySize& body
 /// The pieces at the two ends of a lane: what stops it. Indices in the plan, rising.
 std::vector<std::size_t> pieces_at_ends(const Facts& facts, const Lane& lane, const BodySize& body);
 
-/// What a piece is called in a sentence: "low branch"; where there are several of its kind "left stone", "second stone from the
-/// left".
+/// What a piece is called in a sentence: "low branch"; where there are several of its kind "left stone", "rear stone", "second
+/// stone from the left".
 std::string piece_words(const Plan& plan, std::size_t piece);
 
 /// "6 cm back".

@@ -152,6 +152,20 @@ TEST(PieceEdit, AKindFromTheShelfIsPutWhereItIsLetGo) {
   EXPECT_EQ(plan_of(screen).pieces.size(), 6u) << "the whole drag is one step";
 }
 
+TEST(PieceEdit, TheFoldedShelfClosesWhenAPieceIsTakenOffIt) {
+  Screen screen({.width = 1024, .height = 768});
+  screen.rest();
+  screen.click("shelf.open");
+  screen.click("shelf.part/1");
+  screen.rest();
+  ASSERT_TRUE(screen.app().views.shelf.open);
+  screen.drag("shelf.piece/stone", middle_of(screen, "tank.above"));
+  EXPECT_FALSE(screen.app().views.shelf.open) << "the tank is not covered while a place is looked for";
+  screen.let_go();
+  screen.rest();
+  EXPECT_EQ(plan_of(screen).pieces.size(), 7u);
+}
+
 TEST(PieceEdit, DraggedOutOfTheTankAPieceIsTakenOut) {
   Screen screen({});
   screen.rest();
@@ -201,7 +215,7 @@ TEST(PieceEdit, AWallAcrossTheTankIsFoundAndItsRemedyIsPressed) {
     return nullptr;
   };
   ASSERT_TRUE(find());
-  EXPECT_NE(find()->remedy.find("Move the "), std::string::npos) << find()->remedy;
+  EXPECT_NE(find()->remedy.find("Move the rear block 1 cm back"), std::string::npos) << find()->remedy;
   EXPECT_FALSE(find()->edits.empty());
 }
 

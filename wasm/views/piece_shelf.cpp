@@ -65,12 +65,12 @@ void draw_picture(const Pen& pen, const PiecePicture& picture, const Box& box) {
   draw_piece_picture(pen.dl, picture, {box.x + (box.w - wide * scale) / 2, box.y + (box.h + tall * scale) / 2}, scale);
 }
 
-void one_row(Ui& ui, const Look& look, const Box& box, const PieceKind& kind, const PiecePicture& picture, bool first,
+bool one_row(Ui& ui, const Look& look, const Box& box, const PieceKind& kind, const PiecePicture& picture, bool first,
              Actions& out) {
   const std::string name(kind.name);
   const ListRowAnswer row =
       list_row(ui, "shelf.piece/" + std::string(kind.id), box, name + ", " + remark(kind, look.measures), {.rule_above = !first});
-  if (!row.item.visible) return;
+  if (!row.item.visible) return false;
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   draw_picture(pen, picture, {box.x + margin, box.y + 6, 50, box.h - 12});
@@ -87,11 +87,12 @@ void one_row(Ui& ui, const Look& look, const Box& box, const PieceKind& kind, co
     out.push_back(HoldPiece{std::string(kind.id)});
   else if (row.enter || row.double_click)
     put_in(look, kind, out);
+  return row.drag_started || row.enter || row.double_click;
 }
 
 }  // namespace
 
-void draw_piece_rows(Ui& ui, const Look& look, const Box& box, ShelfPart part, PieceShelfState& mine, Actions& out) {
+bool draw_piece_rows(Ui& ui, const Look& look, const Box& box, ShelfPart part, PieceShelfState& mine, Actions& out) {
   const Theme theme = ui.palette == &palette(Theme::dark) ? Theme::dark : Theme::light;
   if (!mine.built || mine.theme != theme) {
     mine.built = true;
@@ -101,14 +102,15 @@ void draw_piece_rows(Ui& ui, const Look& look, const Box& box, ShelfPart part, P
   }
   Column column = begin_column(ui, "shelf pieces", box, ui.palette->panel);
   Stack stack{column.content};
-  bool first = true;
+  bool first = true, taken = false;
   const std::span<const PieceKind> kinds = piece_kinds();
   for (std::size_t i = 0; i < kinds.size(); ++i) {
     if (!belongs(part, kinds[i].shelf)) continue;
-    one_row(ui, look, stack.take(row_height), kinds[i], mine.pictures[i], first, out);
+    taken |= one_row(ui, look, stack.take(row_height), kinds[i], mine.pictures[i], first, out);
     first = false;
   }
   end_column(ui, column, stack.at);
+  return taken;
 }
 
 }  // namespace shoalwright

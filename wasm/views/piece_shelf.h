@@ -21,7 +21,7 @@ struct PieceShelfState {
   std::vector<PiecePicture> pictures;  ///< one a kind, in their order
 };
 
-/// Rows of the kinds of one part. Spots: `shelf.piece/<kind>`.
-void draw_piece_rows(Ui& ui, const Look& look, const Box& box, ShelfPart part, PieceShelfState& mine, Actions& out);
+/// Rows of the kinds of one part. True when one was taken off the shelf. Spots: `shelf.piece/<kind>`.
+bool draw_piece_rows(Ui& ui, const Look& look, const Box& box, ShelfPart part, PieceShelfState& mine, Actions& out);
 
 }  // namespace shoalwright

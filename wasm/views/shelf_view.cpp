@@ -273,7 +273,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
   const Box box = draw_parts(ui, whole, mine);
   if (mine.part != ShelfPart::animals) {
     draw_rule(pen, box.x, box.y, box.right() - 1, ui.palette->line);
-    draw_piece_rows(ui, look, {box.x, box.y + 1, box.w - 1, box.h - 1}, mine.part, mine.pieces, out);
+    if (draw_piece_rows(ui, look, {box.x, box.y + 1, box.w - 1, box.h - 1}, mine.part, mine.pieces, out)) mine.open = false;
     draw_rule_down(pen, whole.right() - 1, whole.y, whole.bottom(), ui.palette->line);
     return;
   }

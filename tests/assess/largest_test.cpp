@@ -78,8 +78,8 @@ TEST(LargestCount, IsTheLastThatRaisesNothingAndTheNextIsStoppedByWhatItNames) {
         EXPECT_TRUE(finding_of(next, rule)) << species.id << " " << rule << " seed " << seed;
     }
   }
-  EXPECT_GT(looked_at, 60 / plans_step);
-  EXPECT_GT(stopped_at_once, 60 / plans_step);
+  EXPECT_GE(looked_at, 60 / plans_step);
+  EXPECT_GE(stopped_at_once, 60 / plans_step);
 }
 
 TEST(LargestCount, IsWhatTheRoomOfAGroupSays) {

@@ -7,6 +7,7 @@
 #define IMGUI_DISABLE_DEFAULT_FONT
 #define IMGUI_DISABLE_OBSOLETE_FUNCTIONS
 #define IMGUI_DISABLE_FILE_FUNCTIONS
+#define IMGUI_DISABLE_DEFAULT_FORMAT_FUNCTIONS  // imgui_small.cpp has them
 
 #ifdef NDEBUG
 // Its misuse is found by the tests of builds with assertions; the page carries no sentences about it.

@@ -217,6 +217,19 @@ std::array<double, 3> BodyRooms::reach(const BodySize& body) {
   return one.reach;
 }
 
+std::vector<CellRun> BodyRooms::cut_off(const BodySize& body) {
+  Class& one = class_of(body);
+  if (!one.has_reach) find_reach(one);
+  std::vector<CellRun> runs;
+  for (std::size_t row = 0; row + 1 < one.regions.row_begins.size(); ++row)
+    for (std::size_t run = one.regions.row_begins[row]; run < one.regions.row_begins[row + 1]; ++run) {
+      const OpenRun& cells = one.regions.runs[run];
+      const int in_row = static_cast<int>(row), deep = scape_.grid.size.z;
+      if (cells.region != one.main_region) runs.push_back({cells.first, cells.last, in_row % deep, in_row / deep});
+    }
+  return runs;
+}
+
 Lane BodyRooms::lane(const BodySize& body, std::size_t level) {
   Class& one = class_of(body);
   if (!one.has_run[level]) find_run(one, level);

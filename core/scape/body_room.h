@@ -51,6 +51,9 @@ class BodyRooms {
   /// Share of each level's water, solids not counted, that a body reaches: a corner that is cut off is no room.
   std::array<double, 3> reach(const BodySize& body);
 
+  /// Water in which its middle could be but which it cannot get to from the rest.
+  std::vector<CellRun> cut_off(const BodySize& body);
+
   /// The longest clear lane within a level. Bodies keep half their depth from glass, substrate, surface and solids; growth stops
   /// those deeper than its gaps and counts 0.7 of its length for others. A way round an island must be two lengths wide. Never
   /// longer than the run of the empty tank, and as long as that where it falls short by no more than a cell.

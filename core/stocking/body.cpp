@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "units/power.h"
+
 namespace shoalwright {
 
 LengthWeightPrior length_weight_prior(Body body) {
@@ -18,12 +20,12 @@ LengthWeightPrior length_weight_prior(Body body) {
 
 double body_mass_g(double a, double b, double total_length_cm) {
   if (!(total_length_cm > 0)) return 0;
-  return a * std::pow(total_length_cm, b);
+  return a * raised(total_length_cm, b);
 }
 
 double body_mass_g(Body body, double total_length_cm) {
   const LengthWeightPrior prior = length_weight_prior(body);
-  return body_mass_g(std::pow(10, prior.log10_a), prior.b, total_length_cm);
+  return body_mass_g(raised(10, prior.log10_a), prior.b, total_length_cm);
 }
 
 double adult_mass_g(const Species& species) {
@@ -32,7 +34,7 @@ double adult_mass_g(const Species& species) {
   return body_mass_g(size.body, size.adult_tl_cm);
 }
 
-double a_for_cm(double a_for_mm, double b) { return a_for_mm * std::pow(10, b); }
+double a_for_cm(double a_for_mm, double b) { return a_for_mm * raised(10, b); }
 
 double total_length_cm(Body body, double standard_length_cm) {
   switch (body) {
@@ -47,7 +49,7 @@ double total_length_cm(Body body, double standard_length_cm) {
 
 Range body_mass_band_g(Body body, double total_length_cm) {
   const double mass_g = body_mass_g(body, total_length_cm);
-  const double factor = std::pow(10, 1.96 * length_weight_prior(body).sd_log10_a);
+  const double factor = raised(10, 1.96 * length_weight_prior(body).sd_log10_a);
   return {mass_g / factor, mass_g * factor};
 }
 

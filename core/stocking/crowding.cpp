@@ -6,6 +6,7 @@
 
 #include "stocking/limits.h"
 #include "stocking/style.h"
+#include "units/power.h"
 
 namespace shoalwright {
 
@@ -13,7 +14,7 @@ double room_length_cm(Body body, double length_cm) { return body == Body::eel ? 
 
 double personal_volume_l(double room_bl3, Body body, double length_cm) {
   const double length = std::clamp(room_length_cm(body, length_cm), room_length_least_cm, room_length_most_cm);
-  return room_bl3 * length * length * length * std::pow(length / reference_length_cm, room_length_power - 3) / 1000;
+  return room_bl3 * length * length * length * raised(length / reference_length_cm, room_length_power - 3) / 1000;
 }
 
 double open_share(double plant_share) { return 1 - plants_closed_share * plant_share; }
@@ -53,7 +54,7 @@ double floor_need_cm2(Style style, Body body, double length_cm) {
   const StyleFacts facts = style_facts(style);
   if (facts.holds_floor) return facts.floor_bl2 * length_cm * length_cm;
   const double length = room_length_cm(body, length_cm);
-  return facts.floor_bl2 * length * length * std::pow(length / reference_length_cm, room_length_power - 2);
+  return facts.floor_bl2 * length * length * raised(length / reference_length_cm, room_length_power - 2);
 }
 
 double floor_count(bool holds_floor, GroupKind kind, int count, std::optional<int> males, std::optional<int> females) {

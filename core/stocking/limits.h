@@ -40,6 +40,13 @@ inline constexpr double used_layer_share = 0.2;
 /// Spread of a group around the middle of a layer, as a share of the depth. Display only.
 inline constexpr double depth_spread = 0.12;
 
+/// Spots that the spread of animals is told for, cm.
+inline constexpr double spot_cm = 2.5;
+/// Kinds of pieces that give at least this much shelter draw shy animals to them.
+inline constexpr float sheltering_from = 0.3f;
+/// Right at cover there are so many more of those that want some, or much of it; evenly less up to the distance, cm.
+inline constexpr float some_to_cover = 0.6f, much_to_cover = 1.5f, cover_felt_cm = 15;
+
 /// Run over the lane of the life style: from the first on nothing, then a note, then a watch, a strain below.
 inline constexpr double lane_quiet_from = 1.0, lane_note_from = 0.8, lane_watch_from = 0.65;
 /// The empty tank's own run below this part of the lane is a harm.

@@ -5,16 +5,17 @@
 #include <cmath>
 
 #include "stocking/limits.h"
+#include "units/power.h"
 
 namespace shoalwright {
 
 double adult_ration_pct(double mass_g) {
   if (!(mass_g > 0)) return 0;
-  return std::clamp(ration_at_1_g_pct * std::pow(mass_g, ration_mass_power), ration_least_pct, ration_most_pct);
+  return std::clamp(ration_at_1_g_pct * raised(mass_g, ration_mass_power), ration_least_pct, ration_most_pct);
 }
 
 double appetite_factor(double temperature_c) {
-  return std::clamp(std::exp2((temperature_c - 25) / 10), appetite_least, appetite_most);
+  return std::clamp(raised(2, (temperature_c - 25) / 10), appetite_least, appetite_most);
 }
 
 double daily_feed_g(double count, double mass_g, double ration_pct, double temperature_c) {

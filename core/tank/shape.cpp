@@ -5,6 +5,7 @@
 
 #include "tank/detail/shape.h"
 #include "tank/volume.h"
+#include "units/power.h"
 
 namespace shoalwright {
 
@@ -17,7 +18,7 @@ Moments slice_moments(const Slice& slice, double from, double to) {
     const auto area = [r](double u) {
       return u * std::sqrt(std::max(0.0, r * r - u * u)) + r * r * std::asin(std::clamp(u / r, -1.0, 1.0));
     };
-    const auto lever = [r](double u) { return -2.0 / 3.0 * std::pow(std::max(0.0, r * r - u * u), 1.5); };
+    const auto lever = [r](double u) { return -2.0 / 3.0 * raised(std::max(0.0, r * r - u * u), 1.5); };
     const double u0 = from - slice.centre, u1 = to - slice.centre;
     const double a = area(u1) - area(u0);
     return {a, slice.centre * a + lever(u1) - lever(u0)};

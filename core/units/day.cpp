@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "units/day.h"
 
-#include <cstdio>
+#include <algorithm>
 
 namespace shoalwright {
 
@@ -50,9 +50,11 @@ std::string day_text(int day) {
   while (days_before(year + 1) - epoch <= day) ++year;
   int rest = day - (days_before(year) - epoch), month = 1;
   while (rest >= days_in(year, month)) rest -= days_in(year, month++);
-  char text[48];
-  std::snprintf(text, sizeof text, "%04d-%02d-%02d", year, month, rest + 1);
-  return text;
+  const auto figures = [](int number, std::size_t width) {
+    const std::string text = std::to_string(number);
+    return std::string(width - std::min(width, text.size()), '0') + text;
+  };
+  return figures(year, 4) + '-' + figures(month, 2) + '-' + figures(rest + 1, 2);
 }
 
 }  // namespace shoalwright

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "units/json.h"
 
-#include <cstdio>
 #include <nlohmann/json.hpp>
 
 #include "units/order.h"
@@ -99,11 +98,7 @@ std::string dump(const Json& json) {
     case Json::Kind::null: return "null";
     case Json::Kind::boolean: return json.boolean ? "true" : "false";
     case Json::Kind::number: return json.text;
-    case Json::Kind::text: {
-      std::string out;
-      append_quoted(out, json.text);
-      return out;
-    }
+    case Json::Kind::text: return in_quotes(json.text);
     case Json::Kind::list: {
       std::string out = "[";
       for (const Json& item : json.items) out += (out.size() > 1 ? "," : "") + dump(item);
@@ -154,14 +149,20 @@ void append_quoted(std::string& out, std::string_view text) {
       out += '\\';
       out += letters[at];
     } else if (static_cast<unsigned char>(c) < 0x20) {
-      char escape[8];
-      std::snprintf(escape, sizeof escape, "\\u%04x", static_cast<unsigned>(static_cast<unsigned char>(c)));
-      out += escape;
+      out += "\\u00";
+      out += c < 0x10 ? '0' : '1';
+      out += "0123456789abcdef"[c & 15];
     } else {
       out += c;
     }
   }
   out += '"';
+}
+
+std::string in_quotes(std::string_view text) {
+  std::string out;
+  append_quoted(out, text);
+  return out;
 }
 
 std::string pointer_token(std::string_view key) {

@@ -48,6 +48,9 @@ std::string describe(const Json& json);
 /// Appends `text` between quotation marks, escaped as RFC 8259 section 7 wants it and no further.
 void append_quoted(std::string& out, std::string_view text);
 
+/// The same as a text of its own.
+std::string in_quotes(std::string_view text);
+
 /// One reference token of a JSON Pointer (RFC 6901): ~ and / escaped.
 std::string pointer_token(std::string_view key);
 

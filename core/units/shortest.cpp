@@ -2,8 +2,8 @@
 #include "units/shortest.h"
 
 #include <cmath>
-#include <cstdio>
 #include <cstdlib>
+#include <nlohmann/json.hpp>
 
 namespace shoalwright {
 
@@ -33,17 +33,28 @@ bool few_decimals(double magnitude, Digits& out) {
 
 Digits fewest_digits(double magnitude) {
   if (Digits few; few_decimals(magnitude, few)) return few;
-  char text[40];
-  // 17 significant digits always read back exactly (IEEE 754 section 5.12.2), so the loop ends with an exact text.
-  for (int digits = 1; digits <= 17; ++digits) {
-    std::snprintf(text, sizeof text, "%.*e", digits - 1, magnitude);
-    if (std::strtod(text, nullptr) == magnitude) break;
+  char found[32];
+  int count = 0, exponent = 0;
+  // Digits that read back as the same double, seldom more of them than are needed (F. Loitsch, PLDI 2010, algorithm Grisu2).
+  nlohmann::detail::dtoa_impl::grisu2(found, count, exponent, magnitude);
+  long long figures = 0;
+  for (int i = 0; i < count; ++i) figures = figures * 10 + (found[i] - '0');
+  const auto reads_back = [magnitude](long long digits, int power) {
+    return std::strtod((std::to_string(digits) + 'e' + std::to_string(power)).c_str(), nullptr) == magnitude;
+  };
+  for (bool fewer = true; fewer && figures >= 10;) {
+    fewer = false;
+    for (const long long one_less : {(figures + 5) / 10, figures / 10, figures / 10 + 1}) {
+      if (fewer || !reads_back(one_less, exponent + 1)) continue;
+      figures = one_less;
+      ++exponent;
+      fewer = true;
+    }
   }
   Digits out;
-  const char* c = text;
-  for (; *c != 'e'; ++c)
-    if (*c >= '0' && *c <= '9') out.text += *c;  // the point is whatever the locale says: leave it out
-  out.power = std::atoi(c + 1);
+  out.text = std::to_string(figures);
+  out.power = static_cast<int>(out.text.size()) - 1 + exponent;
+  while (out.text.size() > 1 && out.text.back() == '0') out.text.pop_back();
   return out;
 }
 

@@ -3,7 +3,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
+#include <cstdlib>
+
+#include "units/power.h"
+#include "units/shortest.h"
 
 namespace shoalwright {
 
@@ -14,7 +17,7 @@ double power_of_ten(int exponent) {
   static constexpr double power[] = {1e-9, 1e-8, 1e-7, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 1e-1, 1e0,  1e1,  1e2, 1e3,
                                      1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
   if (exponent >= -9 && exponent <= 15) return power[exponent + 9];
-  return std::pow(10, exponent);
+  return raised(10, exponent);
 }
 
 /// As std::round for what is not below 0; a call of it is slow in WASM.
@@ -36,17 +39,26 @@ int decimals_of_step(double step) {
   return -1;
 }
 
+/// Beyond what a double holds to the unit: the figures that are known, then zeros.
+std::string all_figures(double value) {
+  std::string text = shortest(value);
+  const std::size_t e = text.find('e');
+  if (e == std::string::npos) return text;
+  const std::size_t power = static_cast<std::size_t>(std::atoi(text.c_str() + e + 1));
+  const bool point = text.find('.') != std::string::npos;
+  const std::size_t decimals = point ? e - text.find('.') - 1 : 0;
+  text.resize(e);
+  if (point) text.erase(text.find('.'), 1);
+  return text + std::string(power - decimals, '0');
+}
+
 }  // namespace
 
 std::string fixed_text(double value, int decimals) {
   if (!std::isfinite(value)) return "-";
   decimals = std::clamp(decimals, 0, 9);
   const double scaled = nearest(std::abs(value) * power_of_ten(decimals));
-  if (!(scaled < 1e17)) {  // beyond what a double holds to the unit: no decimals are known
-    char digits[330];
-    std::snprintf(digits, sizeof digits, "%.0f", value);
-    return digits;
-  }
+  if (!(scaled < 1e17)) return all_figures(value);
   std::string text = std::to_string(static_cast<long long>(scaled));
   if (decimals > 0) {
     const std::size_t places = static_cast<std::size_t>(decimals);

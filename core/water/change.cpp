@@ -3,6 +3,8 @@
 
 #include <cmath>
 
+#include "units/power.h"
+
 namespace shoalwright {
 
 namespace {
@@ -27,13 +29,13 @@ std::optional<double> peak_before_change(const SawTooth& changes, double start, 
   const std::optional<double> peak = settled_peak(changes);
   if (!peak || !(n >= 1)) return std::nullopt;
   const double first = start + changes.rise_per_day * changes.every_days;
-  return *peak + (first - *peak) * std::pow(1 - changes.fraction, n - 1);
+  return *peak + (first - *peak) * raised(1 - changes.fraction, n - 1);
 }
 
 std::optional<int> changes_to_settle(double fraction) {
   if (!is_change(fraction)) return std::nullopt;
   if (fraction == 1) return 1;
-  const double n = std::ceil(std::log(0.05) / std::log1p(-fraction));
+  const double n = std::ceil(std::log1p(0.05 - 1) / std::log1p(-fraction));
   if (!(n < 1e9)) return std::nullopt;
   return static_cast<int>(n);
 }
@@ -57,7 +59,7 @@ double after_changes(double start, double source, const std::vector<double>& fra
 std::optional<double> settled_peak_with_loss(const SawTooth& changes, double loss_per_day) {
   if (!(loss_per_day > 0)) return settled_peak(changes);
   if (!(has_rhythm(changes) && changes.fraction >= 0 && changes.fraction <= 1)) return std::nullopt;
-  const double kept = std::exp(-loss_per_day * changes.every_days);
+  const double kept = natural_power(-loss_per_day * changes.every_days);
   const double made = changes.rise_per_day / loss_per_day * -std::expm1(-loss_per_day * changes.every_days);
   return (changes.fraction * changes.source * kept + made) / (1 - (1 - changes.fraction) * kept);
 }

@@ -28,6 +28,7 @@ struct Hand {
   Preferences preferences;
   Measures measures;
   AnimalStore animals;
+  SpreadNow spread;
 
   Hand(const Catalog& cards, const Plan& plan, const std::string& species, int count)
       : catalog(cards), history(begin_history(plan)) {
@@ -47,6 +48,7 @@ struct Hand {
             .shown = shown,
             .shown_assessment = then,
             .shown_bodies = bodies,
+            .spread = spread,
             .now_margins = now_margins,
             .shown_margins = then_margins,
             .previewing = previewing,

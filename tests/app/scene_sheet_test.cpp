@@ -9,7 +9,8 @@
 #include "app/easel.h"
 #include "catalog/built_in.h"
 #include "draw/fish/animal.h"
-#include "draw/scene/crowding.h"
+#include "draw/scene/field.h"
+#include "draw/scene/profile.h"
 #include "draw/scene/scene.h"
 #include "share/plan_json.h"
 #include "stocking/layers.h"
@@ -36,7 +37,7 @@ const Palette& colours_of(Theme theme) { return palette(theme); }
 
 /// The front view with everything on it, its outer glass with its corner at `corner`.
 void draw_front(ImDrawList* list, const SceneCache& cache, ImVec2 corner, float px, const std::vector<Shoal>& shoals,
-                const CrowdingCache* crowding, TimeOfDay time = TimeOfDay::day) {
+                const FieldCache* crowding, TimeOfDay time = TimeOfDay::day) {
   const FrontView view{corner, px};
   const Scene& scene = cache.built_for;
   draw_front_stand(list, cache, view, time);
@@ -51,7 +52,9 @@ void draw_front(ImDrawList* list, const SceneCache& cache, ImVec2 corner, float 
     }
   }
   draw_front_roots(list, cache, view, time);
-  if (crowding != nullptr) draw_crowding(list, *crowding, scene, view);
+  if (crowding != nullptr)
+    draw_field(list, *crowding, {front_point(view, scene, 0, scene.fill_cm), px, px}, {-1e4f, -1e4f, 2e4f, 2e4f},
+               palette(scene.theme).crowd);
   draw_front_glass(list, cache, view, time);
   draw_depth_scale(list, cache, view, false, 11);
 }
@@ -212,19 +215,16 @@ TEST(SceneSheet, EveryTankShapeDrawsItsFurnitureInsideItsGlass) {
   }
 }
 
-/// The field of a plan: every group around the middle of its shoal.
-CrowdingField field_of(const Plan& plan, const ProfilePicture& profile, const std::vector<Shoal>& shoals, bool over) {
-  std::vector<FieldShare> shares;
-  for (size_t i = 0; i < profile.shares.size(); ++i) {
-    float home = 0, count = 0;
-    for (const DrawnAnimal& one : shoals[i].animals) {
-      home += static_cast<float>(one.x_cm);
-      ++count;
-    }
-    shares.push_back({home / std::max(1.0f, count), 16, profile.shares[i].wanted_l_cm});
-  }
-  return spread_field(profile.depth_cm, profile.open_l_cm, shares, {1, 1, 1, 1, 1, 1, 1, 0.85f, 0.75f},
-                      std::vector<bool>(profile.depth_cm.size(), over), static_cast<float>(inside_length_cm(plan.tank)));
+/// A hill of crowding in the middle of the tank, over 1 at its top or not.
+Field field_of(const Plan& plan, float top) {
+  Field field{.columns = 31,
+              .rows = 16,
+              .x1_cm = static_cast<float>(plan.tank.length_cm),
+              .y1_cm = static_cast<float>(plan.tank.fill_cm)};
+  for (int row = 0; row < field.rows; ++row)
+    for (int column = 0; column < field.columns; ++column)
+      field.nodes.push_back(top * std::exp(-0.02f * static_cast<float>((column - 15) * (column - 15) + (row - 8) * (row - 8))));
+  return field;
 }
 
 TEST(SceneSheet, CrowdingAndDepthProfile) {
@@ -241,10 +241,10 @@ TEST(SceneSheet, CrowdingAndDepthProfile) {
     const std::vector<Shoal> shoals = place_shoals(plan, stock);
     const Plan before = plan_from("riverbank.json");
     const ProfilePicture profile = profile_picture(plan, stock, bodies_of(plan), crowded ? &before : nullptr, built_in(), held);
-    CrowdingCache crowding;
-    EXPECT_TRUE(update(crowding, field_of(plan, profile, shoals, crowded)));
-    EXPECT_FALSE(update(crowding, field_of(plan, profile, shoals, crowded)));
+    const FieldCache crowding = ready(field_of(plan, crowded ? 1.4f : 0.9f), {{0.25f, 0.5f, 0.75f, 1}, false, true});
     EXPECT_EQ(crowding.hatch.empty(), !crowded);
+    EXPECT_EQ(crowding.labels.size(), 3u);
+    EXPECT_TRUE(ready({}, {}).lines.empty());
     for (const Theme theme : {Theme::light, Theme::dark}) {
       SceneCache cache;
       update(cache, scene_of(plan, theme));
@@ -259,44 +259,6 @@ TEST(SceneSheet, CrowdingAndDepthProfile) {
       keep_shot(picture, std::string(crowded ? "over" : "crowding") + (theme == Theme::light ? "-light" : "-dark"));
     }
   }
-}
-
-TEST(SpreadField, ARowWithRoomKeepsItsMeanAndStaysUnderTheCeiling) {
-  const std::vector<float> depth{1, 2, 3, 4, 5}, open{3, 3, 3, 0, 3};
-  const std::vector<FieldShare> shares{{20, 8, {0.6f, 1.5f, 2.7f, 1, 4}}, {60, 12, {0.3f, 0.6f, 0.2f, 0, 0.5f}}};
-  const CrowdingField field = spread_field(depth, open, shares, {1, 1, 0.6f}, {false, false, false, false, true}, 88);
-  ASSERT_EQ(field.rows, 5);
-  for (int row = 0; row < field.rows; ++row) {
-    double sum = 0;
-    float most = 0;
-    for (int column = 0; column < field.columns; ++column) {
-      const float v = field.nodes[static_cast<size_t>(row * field.columns + column)];
-      if (row == 3) {
-        EXPECT_TRUE(std::isnan(v)) << "no water there";
-        continue;
-      }
-      sum += v;
-      most = std::max(most, v);
-    }
-    if (row == 3) continue;
-    const auto r = static_cast<size_t>(row);
-    const double mean = (shares[0].wanted_l_cm[r] + shares[1].wanted_l_cm[r]) / open[r];
-    EXPECT_NEAR(sum / field.columns, mean, 0.003) << "row " << row;
-    if (row < 3) {
-      EXPECT_LE(most, 0.9851f);
-    } else {
-      EXPECT_GT(most, 1.0f) << "the level itself is over";
-    }
-  }
-  // Fish are thickest at home: the first group's row peaks near 20 cm.
-  const int home = 10, far = 22;
-  EXPECT_GT(field.nodes[static_cast<size_t>(field.columns + home)], field.nodes[static_cast<size_t>(field.columns + far)]);
-}
-
-TEST(SpreadField, NothingWithoutWaterOrLength) {
-  EXPECT_EQ(spread_field({1}, {3}, {}, {}, {}, 88).rows, 0);
-  EXPECT_EQ(spread_field({1, 2}, {3, 3}, {}, {}, {}, 0).rows, 0);
-  EXPECT_EQ(spread_field({1, 2}, {3}, {}, {}, {}, 88).rows, 0);
 }
 
 TEST(Scene, IsBuiltAgainOnlyWhenItChanged) {

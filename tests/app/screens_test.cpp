@@ -264,7 +264,7 @@ TEST(Screens, AllSwitchesOnAndUsUnits) {
   Screen screen({.theme = Theme::dark});
   screen.app().preferences.us_units = true;
   screen.app().measures.us = true;
-  screen.app().preferences.show_crowding = true;
+  screen.app().preferences.overlay = Overlay::crowding;
   screen.frames(3);
   screen.rest();
   expect_sound_spots(screen, 1440, 900);

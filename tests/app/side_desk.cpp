@@ -73,6 +73,7 @@ void SideDesk::draw() {
                   .shown = shown,
                   .shown_assessment = shown_assessment,
                   .shown_bodies = shown_bodies,
+                  .spread = spread,
                   .now_margins = now_margins,
                   .shown_margins = shown_margins,
                   .previewing = previewing,

@@ -56,6 +56,7 @@ class SideDesk {
   Assessment now, shown_assessment;
   BodyRooms bodies, shown_bodies;
   MarginTable now_margins, shown_margins;
+  SpreadNow spread;
   std::string previewing, pointed, piece_in_hand;
   std::vector<std::size_t> chosen;
   std::optional<Held> held;

@@ -725,7 +725,7 @@ TEST(Numbers, AreReadAsAKeeperTypesThem) {
 }
 
 TEST(Numbers, AreWrittenWithAMinusSignAndNeverAsMinusNothing) {
-  EXPECT_EQ(number_text(7.25, 1), "7.2");
+  EXPECT_EQ(number_text(7.25, 1), "7.3");
   EXPECT_EQ(number_text(-2, 0), "−2");
   EXPECT_EQ(number_text(-0.04, 1), "0.0");
   EXPECT_EQ(held(7.26, 0, 14, 1), 7.3);

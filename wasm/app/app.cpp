@@ -52,6 +52,7 @@ Look look_at(App& app) {
           .shown = app.shown,
           .shown_assessment = app.shown_assessment,
           .shown_bodies = app.previewing.empty() ? app.bodies : app.shown_bodies,
+          .spread = app.spread,
           .now_margins = app.now_margins,
           .shown_margins = app.shown_margins,
           .previewing = app.previewing,
@@ -105,6 +106,23 @@ void search_remedies(App& app) {
   }
   app.search_at_s.reset();
   look_over(app, Remedies::searched);
+}
+
+void follow_spread(App& app) {
+  if (app.spread.version > 0 && app.spread_of == app.shown) return;
+  const double now_s = ImGui::GetTime();
+  const bool dragging = ImGui::IsMouseDown(ImGuiMouseButton_Left);
+  if ((dragging || app.preferences.overlay == Overlay::none) && now_s < app.spread_at_s + rest_s) {
+    platform::wake_in(static_cast<int>((app.spread_at_s + rest_s - now_s) * 1000) + 10);
+    return;
+  }
+  BodyRooms& bodies = app.previewing.empty() ? app.bodies : app.shown_bodies;
+  app.spread.spread = spread_of(app.shown, resolve_stock(app.shown, app.catalog), bodies);
+  app.spread.front = seen_from_front(app.spread.spread);
+  app.spread.above = seen_from_above(app.spread.spread);
+  ++app.spread.version;
+  app.spread_of = app.shown;
+  app.spread_at_s = now_s;
 }
 
 void tell_page(App& app) {

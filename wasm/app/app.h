@@ -32,6 +32,9 @@ struct App {
   Plan shown;                          ///< what all views show
   Assessment shown_assessment;
   MarginTable now_margins, shown_margins;
+  SpreadNow spread;
+  Plan spread_of;          ///< the plan that it is of
+  double spread_at_s = 0;  ///< when it was worked out
   std::string previewing;
 
   AnimalStore animals;
@@ -71,6 +74,10 @@ void tell_page(App& app);
 
 /// Looks for the remedies that need a search when the plan has rested long enough.
 void search_remedies(App& app);
+
+/// Works out who is where in what is shown: at once where that is to be seen, in the midst of a drag ten times a second, else
+/// when the plan rests.
+void follow_spread(App& app);
 
 /// Works out `shown` and its assessment from what is held or pointed at.
 void show_what_is_held(App& app);

@@ -101,6 +101,7 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
 void draw_frame(App& app) {
   if (ImGui::GetFrameCount() > 1) {  // not before the first frame: it is waited for
     search_remedies(app);
+    follow_spread(app);
     if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) tell_page(app);  // not in the midst of a drag
   }
   const platform::Surface surface = platform::surface();

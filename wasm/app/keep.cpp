@@ -5,13 +5,29 @@
 
 namespace shoalwright {
 
+namespace {
+
+const char* setting_of(Overlay overlay) {
+  switch (overlay) {
+    case Overlay::none: break;
+    case Overlay::crowding: return "crowding";
+    case Overlay::clearance: return "clearance";
+    case Overlay::cover: return "cover";
+  }
+  return "";
+}
+
+}  // namespace
+
 Preferences kept_preferences() {
   Preferences preferences;
   const std::string theme = platform::setting("theme");
   if (theme == "light") preferences.theme = ThemeChoice::light;
   if (theme == "dark") preferences.theme = ThemeChoice::dark;
   preferences.us_units = platform::setting("units") == "us";
-  preferences.show_crowding = platform::setting("crowding") == "on";
+  const std::string overlay = platform::setting("overlay");
+  for (const Overlay one : {Overlay::crowding, Overlay::clearance, Overlay::cover})
+    if (overlay == setting_of(one)) preferences.overlay = one;
   preferences.show_lane = platform::setting("lane") != "off";
   preferences.show_numbers = platform::setting("numbers") != "off";
   return preferences;
@@ -24,7 +40,7 @@ void keep_preferences(const Preferences& preferences) {
     case ThemeChoice::dark: platform::keep_setting("theme", "dark"); break;
   }
   platform::keep_setting("units", preferences.us_units ? "us" : "metric");
-  platform::keep_setting("crowding", preferences.show_crowding ? "on" : "off");
+  platform::keep_setting("overlay", setting_of(preferences.overlay));
   platform::keep_setting("lane", preferences.show_lane ? "on" : "off");
   platform::keep_setting("numbers", preferences.show_numbers ? "on" : "off");
 }

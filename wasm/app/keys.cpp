@@ -48,7 +48,11 @@ void read_keys(App& app, Actions& out) {
   if (!covered) read_piece_keys(look_at(app), out);
   if (io.KeyCtrl || io.KeyAlt || io.KeySuper || ImGui::IsPopupOpen("", ImGuiPopupFlags_AnyPopup)) return;
   if (pressed(ImGuiKey_Slash)) out.push_back(FocusItem{"shelf.search"});
-  if (pressed(ImGuiKey_C)) flip(app, &Preferences::show_crowding, out);
+  if (pressed(ImGuiKey_C)) {
+    Preferences next = app.preferences;
+    next.overlay = next.overlay == Overlay::crowding ? Overlay::none : Overlay::crowding;
+    out.push_back(SetPreferences{next});
+  }
   if (pressed(ImGuiKey_L)) flip(app, &Preferences::show_lane, out);
   if (pressed(ImGuiKey_N)) flip(app, &Preferences::show_numbers, out);
   if (app.sheet != Sheet::none && pressed(ImGuiKey_Escape)) out.push_back(ShowSheet{Sheet::none});

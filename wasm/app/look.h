@@ -8,6 +8,7 @@
 #include "app/actions.h"
 #include "app/measures.h"
 #include "app/preferences.h"
+#include "app/spread_now.h"
 #include "assess/assess.h"
 #include "assess/margin.h"
 #include "catalog/catalog.h"
@@ -36,6 +37,7 @@ struct Look {
   const Plan& shown;      ///< with what is held or previewed; the same as `plan` when nothing is
   const Assessment& shown_assessment;
   const BodyRooms& shown_bodies;     ///< what bodies find in `shown`
+  const SpreadNow& spread;           ///< who is where in it
   const MarginTable& now_margins;    ///< what stands behind the margins of `now`, counted in the kind in hand where it takes part
   const MarginTable& shown_margins;  ///< of `shown_assessment`
   const std::string& previewing;     ///< title of the preview ("If you drop 8 here"), empty when nothing is shown but the plan

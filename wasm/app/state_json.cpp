@@ -1,22 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include "app/state_json.h"
 
-#include <cstdio>
+#include <cmath>
 
 #include "edit/command.h"
 #include "share/assessment_json.h"
-#include "share/json_text.h"
 #include "share/plan_json.h"
+#include "units/json.h"
+#include "units/shortest.h"
 
 namespace shoalwright {
 
 namespace {
 
 std::string rect_json(const Spots::Spot& spot) {
-  char text[96];
-  std::snprintf(text, sizeof text, "[%.2f,%.2f,%.2f,%.2f]", double(spot.min.x), double(spot.min.y),
-                double(spot.max.x - spot.min.x), double(spot.max.y - spot.min.y));
-  return text;
+  const auto pixels = [](float value) { return shortest(std::round(double(value) * 100) / 100); };
+  return '[' + pixels(spot.min.x) + ',' + pixels(spot.min.y) + ',' + pixels(spot.max.x - spot.min.x) + ',' +
+         pixels(spot.max.y - spot.min.y) + ']';
 }
 
 }  // namespace
@@ -26,17 +26,17 @@ std::string state_json(const App& app) {
   text += ",\"shown\":" + assessment_json(app.shown_assessment);
   text += ",\"held\":";
   if (app.held)
-    text += "{\"species\":" + json_string(app.held->species->id) + ",\"count\":" + std::to_string(app.held->count) + "}";
+    text += "{\"species\":" + in_quotes(app.held->species->id) + ",\"count\":" + std::to_string(app.held->count) + "}";
   else
     text += "null";
-  text += ",\"previewing\":" + json_string(app.previewing) + ",\"undo\":" + json_string(undo_name(app.history)) +
-          ",\"redo\":" + json_string(redo_name(app.history));
-  text += ",\"notice\":" + json_string(app.notice ? app.notice->sentence : "");
+  text += ",\"previewing\":" + in_quotes(app.previewing) + ",\"undo\":" + in_quotes(undo_name(app.history)) +
+          ",\"redo\":" + in_quotes(redo_name(app.history));
+  text += ",\"notice\":" + in_quotes(app.notice ? app.notice->sentence : "");
   text += std::string(",\"theme\":") + (app.ui.palette == &palette(Theme::dark) ? "\"dark\"" : "\"light\"") + ",\"rects\":{";
   std::string comma;
   std::string seen;
   for (const Spots::Spot& spot : app.ui.spots.list) {
-    const std::string name = json_string(spot.id);
+    const std::string name = in_quotes(spot.id);
     if (!spot.visible || seen.find(name + ";") != std::string::npos) continue;
     seen += name + ";";
     text += comma + name + ":" + rect_json(spot);

@@ -3,7 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
+
+#include "units/text.h"
 
 namespace shoalwright {
 namespace {
@@ -96,14 +97,13 @@ bool number_field(Ui& ui, std::string_view id, const Box& box, double& value, st
 }
 
 double held(double value, double least, double most, int decimals) {
-  const double scale = std::pow(10.0, std::clamp(decimals, 0, 6));
+  double scale = 1;
+  for (int i = 0; i < std::clamp(decimals, 0, 6); ++i) scale *= 10;
   return std::clamp(std::round(value * scale) / scale, least, most);
 }
 
 std::string number_text(double value, int decimals) {
-  char buffer[40];
-  std::snprintf(buffer, sizeof buffer, "%.*f", std::clamp(decimals, 0, 6), std::fabs(value));
-  std::string figures = buffer;
+  std::string figures = fixed_text(std::fabs(value), std::clamp(decimals, 0, 6));
   if (value < 0 && figures.find_first_not_of("0.") != std::string::npos) figures = "−" + figures;
   return figures;
 }

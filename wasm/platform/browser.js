@@ -53,6 +53,9 @@ mergeInto(LibraryManager.library, {
   // Newer Emscripten has the string functions in a library, older in every program.
   $shell__deps: ['$UTF8ToString', '$stringToUTF8', '$lengthBytesUTF8'].filter(function (name) { return name in LibraryManager.library; }),
 
+  browser_number__deps: ['$UTF8ToString'].filter(function (name) { return name in LibraryManager.library; }),
+  browser_number: function (text, bytes) { return Number(UTF8ToString(text, bytes)); },
+
   browser_listen__deps: ['$shell'],
   browser_listen: function () {
     var canvas = (shell.canvas = document.getElementById('drawing'));

@@ -16,7 +16,6 @@ void update_pictures(const Look& look, const std::vector<Kept>& stock, Theme the
     const int held_number = look.held && !look.held->in_plan ? look.held->number : 0;
     mine.profile = profile_picture(look.shown, stock, look.shown_bodies, look.is_previewing() ? &look.plan : nullptr,
                                    look.catalog, held_number);
-    mine.field = crowding_field(mine.profile, look.shown_assessment, look.shown);
     mine.profiled = look.shown;
     mine.profiled_before = look.plan;
   }

@@ -2,13 +2,13 @@
 #pragma once
 
 #include "app/look.h"
-#include "draw/scene/crowding.h"
+#include "draw/scene/profile.h"
 #include "draw/ui.h"
 #include "views/tank_view.h"
 
 namespace shoalwright {
 
-/// Keeps scene, profile and field of `mine` in step with what is shown; works only when that has changed.
+/// Keeps scene and profile of `mine` in step with what is shown; works only when that has changed.
 void update_pictures(const Look& look, const std::vector<Kept>& stock, Theme theme, TankState& mine);
 
 /// The depth profile beside the glass, on the glass's own scale: `water_y` and `px_per_cm` are those of the front view.

@@ -34,7 +34,7 @@ double spread(int i, int base) {
 }
 
 /// Rough inverse of the normal distribution, good enough for a picture: the logistic one with the same spread.
-double normal_at(double share) { return std::log(share / (1 - share)) * 0.55; }
+double normal_at(double share) { return std::log(static_cast<float>(share / (1 - share))) * 0.55; }
 
 double height_of(const Species& species) {
   if (species.size.height_with_fins_cm) return *species.size.height_with_fins_cm;

@@ -87,17 +87,24 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   const PlanView view{{std::floor(rest.x), std::floor(rest.y)}, px};
   pen.dl->PushClipRect(box.min(), box.max(), true);
   draw_plan_view(pen.dl, mine.scene, view);
+  const ImVec2 back_left = plan_point(view, scene, 0, inside_width_cm(look.shown.tank)),
+               front_right = plan_point(view, scene, inside_length_cm(look.shown.tank), 0);
+  const OverlayStage overlay{
+      true, back_left, px, {back_left.x, back_left.y, front_right.x - back_left.x, front_right.y - back_left.y}};
+  draw_overlay(pen, look, overlay, mine.overlay_above);
   const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(scene, view) : std::vector<ImVec2>();
   if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view, letters);
   for (std::size_t i = 0; i < letters.size(); ++i) draw_letter(pen, piece_letter(static_cast<int>(i)), letters[i], letter_size);
   const Box glass{view.corner.x, view.corner.y, px * size.x, px * size.y};
   const PieceStage pieces{scene, true, {}, view, glass};
+  draw_overlay_words(pen, look, overlay, mine.overlay_above);
   draw_chosen(pen, look, pieces);
   pen.dl->PopClipRect();
   const Item tank = item(ui, "tank.above", glass, "The tank from above", {.ring = Ring::inside});
   if (tank.ring) draw_ring(ui, glass, {.ring = Ring::inside});
   add_piece_spots(ui, pieces);
   if (!look.held) follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out);
+  if (!look.held && !mine.pieces.drag && tank.hovered) draw_spot_words(ui, look, overlay, mine.rest_above);
   const float foot = view.corner.y + px * size.y + 3;
   draw_text(pen, type::axis, {view.corner.x, foot}, pen.palette->ink3, "0");
   draw_text(pen, type::axis, {view.corner.x + px * size.x, foot}, pen.palette->ink3,

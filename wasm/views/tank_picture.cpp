@@ -67,17 +67,4 @@ ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock
   return picture;
 }
 
-CrowdingField crowding_field(const ProfilePicture& profile, const Assessment& assessment, const Plan& plan) {
-  // The layers know depth only, so each group is spread evenly along the tank.
-  const float length_cm = float(inside_length_cm(plan.tank));
-  std::vector<FieldShare> shares;
-  for (const ProfileShare& share : profile.shares) shares.push_back({length_cm / 2, length_cm * 1000, share.wanted_l_cm});
-  std::vector<bool> over(profile.depth_cm.size(), false);
-  for (std::size_t row = 0; row < over.size(); ++row)
-    for (const Layer& layer : assessment.room.layers)
-      if (double(profile.depth_cm[row]) >= layer.from_cm && double(profile.depth_cm[row]) <= layer.to_cm)
-        over[row] = layer.crowding.value_or(0) > 1;
-  return spread_field(profile.depth_cm, profile.open_l_cm, shares, {}, over, length_cm);
-}
-
 }  // namespace shoalwright

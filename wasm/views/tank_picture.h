@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-// From a plan to what the drawing kit draws: the scene, the depth profile, the crowding field.
+// From a plan to what the drawing kit draws: the scene, the depth profile.
 #pragma once
 
 #include "app/look.h"
-#include "draw/scene/crowding.h"
+#include "draw/scene/profile.h"
 #include "draw/scene/scene.h"
 #include "stocking/stock.h"
 
@@ -15,8 +15,5 @@ Scene scene_of(const Plan& plan, Theme theme);
 /// none.
 ProfilePicture profile_picture(const Plan& shown, const std::vector<Kept>& stock, const BodyRooms& bodies, const Plan* before,
                                const Catalog& catalog, int held_number);
-
-/// The field of the layers: the same at every place along the tank. Where a layer has room no spot of it is over.
-CrowdingField crowding_field(const ProfilePicture& profile, const Assessment& assessment, const Plan& plan);
 
 }  // namespace shoalwright

@@ -7,6 +7,7 @@
 
 #include "draw/chips.h"
 #include "draw/marks.h"
+#include "draw/menus.h"
 #include "draw/panels.h"
 #include "edit/command.h"
 #include "platform/platform.h"
@@ -52,11 +53,20 @@ void draw_tools(Ui& ui, const Look& look, const Box& box, Actions& out) {
     bool Preferences::*on;
   };
   static constexpr Switch switches[] = {{"tool.numbers", "Numbers", &Preferences::show_numbers},
-                                        {"tool.lane", "Swimming lane", &Preferences::show_lane},
-                                        {"tool.crowding", "Crowding", &Preferences::show_crowding}};
+                                        {"tool.lane", "Swimming lane", &Preferences::show_lane}};
   const float y = box.y + (box.h - 26) / 2;
-  float right = box.right() - 16, used = 0;
+  constexpr float select_width = 112;
+  float right = box.right() - 16, used = select_width + 10;
   for (const Switch& s : switches) used += switch_width(ui, s.words) + 10;
+  right -= select_width;
+  if (const int picked = select(ui, "tool.overlay", {right, y, select_width, 26}, overlay_words(), static_cast<int>(now.overlay),
+                                "Shade the tank");
+      picked >= 0) {
+    Preferences next = now;
+    next.overlay = static_cast<Overlay>(picked);
+    out.push_back(SetPreferences{next});
+  }
+  right -= 10;
   for (const Switch& s : switches) {
     right -= switch_width(ui, s.words);
     if (switch_chip(ui, s.id, {right, y}, s.words, now.*(s.on))) {
@@ -68,7 +78,8 @@ void draw_tools(Ui& ui, const Look& look, const Box& box, Actions& out) {
   }
   if (box.w < used + 100) return;
   const float width = draw_text(pen, semibold(type::lead), {row.box.x, box.y + 12}, pen.palette->ink, "Front");
-  if (box.w > used + 220) draw_text(pen, type::small, {row.box.x + width + 8, box.y + 15}, pen.palette->ink2, "drawn to scale");
+  draw_text(pen, type::small, {row.box.x + width + 8, box.y + 15}, pen.palette->ink2,
+            elided(pen, type::small, overlay_legend(look), box.w - used - width - 40));
 }
 
 /// The shoal under the pointer: the one with an animal nearest to it.
@@ -207,14 +218,6 @@ void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::
            is_short ? pen.palette->call : pen.palette->ink, Align::centre);
 }
 
-void draw_contour_words(const Pen& pen, const Stage& stage, const CrowdingCache& cache) {
-  for (const ContourLabel& label : cache.labels) {
-    const char* words = label.level < 0.3f ? "¼ taken" : label.level < 0.6f ? "½ taken" : "¾ taken";
-    const ImVec2 at = stage.at(label.x_cm, label.depth_cm);
-    draw_tip(pen, {at.x, at.y - 9}, words, pen.palette->crowd, pen.palette->crowd, Align::centre);
-  }
-}
-
 void dashed_level(const Pen& pen, const Stage& stage, double depth_cm) {
   const float y = stage.at(0, depth_cm).y;
   const ImVec2 line[] = {{stage.water.x, y}, {stage.water.right(), y}};
@@ -271,24 +274,25 @@ void follow_hand(const Look& look, const Stage& stage, Actions& out) {
   }
 }
 
-/// Pointing at a shoal, and dragging it out of the tank.
-void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vector<Shoal>& shoals, TankState& mine,
+/// Pointing at a shoal, and dragging it out of the tank. True while the pointer is over the tank and nothing is dragged.
+bool follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vector<Shoal>& shoals, TankState& mine,
                     Actions& out) {
   const ImVec2 pointer = ImGui::GetIO().MousePos;
   const Item tank = item(ui, "tank.front", stage.glass, "The tank from the front", {.ring = Ring::inside});
   const PieceStage pieces{stage.scene, false, stage.view, {}, stage.glass};
   const Shoal* under = tank.hovered ? shoal_at(stage, shoals, pointer) : nullptr;
   const bool piece_first = !under || mine.pieces.drag || over_handle(look, pieces, pointer, ui.touch);
-  if (mine.lifted.empty() && piece_first && follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out)) return;
+  if (mine.lifted.empty() && piece_first && follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out))
+    return tank.hovered && !mine.pieces.drag;
   if (under) {
     out.push_back(PointAt{under->species});
     platform::set_cursor(platform::Cursor::grab);
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) mine.lifted = under->species;
   }
-  if (mine.lifted.empty()) return;
+  if (mine.lifted.empty()) return tank.hovered;
   out.push_back(PointAt{mine.lifted});
   if (ImGui::IsMouseDragging(ImGuiMouseButton_Left, 4)) platform::set_cursor(platform::Cursor::grabbing);
-  if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return;
+  if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return false;
   if (!stage.glass.inset(-24).has(pointer.x, pointer.y)) {
     const TakeOut take{mine.lifted};
     const std::string name = name_of(take, look.plan, look.catalog);
@@ -296,6 +300,7 @@ void follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vec
     out.push_back(Tell{name, "Undo"});
   }
   mine.lifted.clear();
+  return false;
 }
 
 }  // namespace
@@ -341,8 +346,8 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
     draw_shoal(pen.dl, look, stage, shoal, tint);
   }
   draw_front_roots(pen.dl, mine.scene, stage.view);
-  if (look.preferences.show_crowding && update(mine.crowding, mine.field), look.preferences.show_crowding && mine.field.rows > 1)
-    draw_crowding(pen.dl, mine.crowding, stage.scene, stage.view);
+  const OverlayStage overlay{false, stage.at(0, 0), stage.view.px_per_cm, stage.water};
+  draw_overlay(pen, look, overlay, mine.overlay);
   draw_front_glass(pen.dl, mine.scene, stage.view);
   ImGui::PushFont(ui.faces->font[int(Face::regular)], type::axis.size);
   draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, type::axis.size);
@@ -355,7 +360,7 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
     draw_lane(pen, look, stage, marks);
   }
   if (look.held) draw_held_shoal(pen, look, stage, shoals);
-  if (look.preferences.show_crowding) draw_contour_words(pen, stage, mine.crowding);
+  draw_overlay_words(pen, look, overlay, mine.overlay);
   draw_chosen(pen, look, {stage.scene, false, stage.view, {}, stage.glass});
   if (look.preferences.show_numbers) draw_numbers(pen, plates, letters);
   pen.dl->PopClipRect();
@@ -366,16 +371,18 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
              "No fish yet. Drag one in from the shelf; the water will follow it.", pen.palette->edge, pen.palette->ink,
              Align::centre);
   }
+  bool idle_over = false;
   if (look.held) {
     add_spot(ui, "tank.front", stage.glass, "The tank from the front");
     follow_hand(look, stage, out);
   } else {
-    follow_pointer(ui, look, stage, shoals, mine, out);
+    idle_over = follow_pointer(ui, look, stage, shoals, mine, out);
   }
   add_piece_spots(ui, {stage.scene, false, stage.view, {}, stage.glass});
   for (const Shoal& shoal : shoals)
     if (!shoal.animals.empty())
       add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));
+  if (idle_over) draw_spot_words(ui, look, overlay, mine.rest);
   if (with_profile) draw_profile(ui, look, profile_box, stage.water.y, stage.view.px_per_cm, mine.profile);
 }
 

@@ -2,9 +2,10 @@
 #pragma once
 
 #include "app/look.h"
-#include "draw/scene/crowding.h"
+#include "draw/scene/profile.h"
 #include "draw/scene/scene.h"
 #include "draw/ui.h"
+#include "views/overlay_view.h"
 #include "views/piece_edit.h"
 #include "views/shoals.h"
 
@@ -14,13 +15,13 @@ namespace shoalwright {
 /// pointer is over.
 struct TankState {
   SceneCache scene;
-  CrowdingCache crowding;
+  OverlayState overlay, overlay_above;
+  PointerRest rest, rest_above;
   Plan placed;  ///< the plan whose animals these are
   std::vector<Shoal> shoals;
   Plan profiled;  ///< the plan that the profiles below are of
   Plan profiled_before;
   ProfilePicture profile;
-  CrowdingField field;
   PieceEdit pieces;
   std::string lifted;  ///< species of the group that is being dragged out
 };

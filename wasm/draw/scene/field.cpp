@@ -1,94 +1,140 @@
 // SPDX-License-Identifier: MIT
+#include "draw/scene/field.h"
+
 #include <algorithm>
 #include <cmath>
 
-#include "draw/scene/crowding.h"
+#include "draw/palette.h"
+#include "imgui_internal.h"
 
 namespace shoalwright {
 
 namespace {
 
-constexpr int columns = 45;
-constexpr float ceiling_where_room = 0.985f;
+// The look's steps of the field: each contour is heavier than the one before.
+constexpr float strokes[4] = {1, 1.2f, 1.5f, 2.4f};
+constexpr float shaded_from = 0.88f, alpha_at_last = 0.48f, alpha_most = 0.6f, hatch_gap_cm = 1.4f;
 
-float mean_of(const std::vector<float>& values) {
-  float sum = 0;
-  for (const float v : values) sum += v;
-  return sum / static_cast<float>(values.size());
+struct Grid {
+  const Field& field;
+  float x_step() const { return (field.x1_cm - field.x0_cm) / static_cast<float>(field.columns - 1); }
+  float y_step() const { return (field.y1_cm - field.y0_cm) / static_cast<float>(field.rows - 1); }
+  float node(int column, int row) const {
+    return field.nodes[static_cast<size_t>(row) * static_cast<size_t>(field.columns) + static_cast<size_t>(column)];
+  }
+  Vec place(Vec node_units) const { return {field.x0_cm + node_units.x * x_step(), field.y0_cm + node_units.y * y_step()}; }
+  /// Between the nodes; not a number where one of them is none.
+  float at(float x_cm, float y_cm) const {
+    const float x = (x_cm - field.x0_cm) / x_step(), y = (y_cm - field.y0_cm) / y_step();
+    if (!(x >= 0) || !(y >= 0) || !(x <= static_cast<float>(field.columns - 1)) || !(y <= static_cast<float>(field.rows - 1)))
+      return NAN;
+    const int column = std::min(static_cast<int>(x), field.columns - 2), row = std::min(static_cast<int>(y), field.rows - 2);
+    const float fx = x - static_cast<float>(column), fy = y - static_cast<float>(row);
+    return lerp(lerp(node(column, row), node(column + 1, row), fx), lerp(node(column, row + 1), node(column + 1, row + 1), fx),
+                fy);
+  }
+};
+
+bool whole(const Field& field) {
+  return field.columns >= 2 && field.rows >= 2 &&
+         field.nodes.size() >= static_cast<size_t>(field.columns) * static_cast<size_t>(field.rows) &&
+         field.x1_cm > field.x0_cm && field.y1_cm > field.y0_cm;
 }
 
-// Bends values under a ceiling without changing their mean: v becomes c (1 - e^(-k v / c)). The mean rises with k, so k is found
-// by halving.
-void bend(std::vector<float>& values, float mean, float ceiling) {
-  const auto bent = [ceiling](float v, float k) { return ceiling * (1 - std::exp(-k * v / ceiling)); };
-  float low = 0, high = 200;
-  for (int i = 0; i < 44; ++i) {
-    const float k = (low + high) / 2;
-    float sum = 0;
-    for (const float v : values) sum += bent(v, k);
-    (sum / static_cast<float>(values.size()) < mean ? low : high) = k;
+// Words stand on the longest line of a level, near the middle of the tank, each a little aside from the one before.
+void place_label(FieldCache& cache, const std::vector<Vec>& line, int step, float middle_cm) {
+  const float want = middle_cm + (static_cast<float>(step) - 1) * 7;
+  Vec best = line.front();
+  for (const Vec p : line) {
+    // Of the places at about that x the deepest, where less is drawn.
+    if (std::abs(p.x - want) + 0.25f * (0 - p.y) < std::abs(best.x - want) + 0.25f * (0 - best.y)) best = p;
   }
-  for (float& v : values) v = bent(v, (low + high) / 2);
+  cache.labels.push_back({step, best});
 }
 
 }  // namespace
 
-CrowdingField spread_field(const std::vector<float>& depth_cm, const std::vector<float>& open_l_cm,
-                           const std::vector<FieldShare>& shares, const std::vector<float>& open_share,
-                           const std::vector<bool>& over, float length_cm) {
-  CrowdingField field;
-  if (depth_cm.size() < 2 || open_l_cm.size() != depth_cm.size() || !(length_cm > 0)) return field;
-  field.columns = columns;
-  field.rows = static_cast<int>(depth_cm.size());
-  field.x1_cm = length_cm;
-  field.depth0_cm = depth_cm.front();
-  field.depth1_cm = depth_cm.back();
-
-  std::vector<float> open(columns, 1);
-  for (size_t i = 0; i < open.size() && !open_share.empty(); ++i) {
-    const float at = static_cast<float>(i) / (columns - 1) * static_cast<float>(open_share.size() - 1);
-    const auto k = std::min(static_cast<size_t>(at), open_share.size() - 1);
-    // Never quite shut, or a spot would want more than there can be.
-    open[i] =
-        std::max(0.25f, lerp(open_share[k], open_share[std::min(k + 1, open_share.size() - 1)], at - static_cast<float>(k)));
-  }
-  const float open_mean = mean_of(open);
-  // How a group spreads over the columns: most at its home, some everywhere; mean 1.
-  std::vector<std::vector<float>> presence;
-  for (const FieldShare& share : shares) {
-    std::vector<float> one(columns);
-    for (size_t i = 0; i < one.size(); ++i) {
-      const float away = (static_cast<float>(i) / (columns - 1) * length_cm - share.home_cm) / std::max(share.reach_cm, 0.5f);
-      one[i] = 0.4f + std::exp(-0.5f * away * away);
-    }
-    const float mean = mean_of(one);
-    for (float& v : one) v /= mean;
-    presence.push_back(std::move(one));
-  }
-
-  for (size_t row = 0; row < depth_cm.size(); ++row) {
-    float wanted = 0;
-    for (const FieldShare& share : shares) wanted += row < share.wanted_l_cm.size() ? share.wanted_l_cm[row] : 0.0f;
-    std::vector<float> values(columns, open_l_cm[row] > 0 ? 0.0f : NAN);
-    const float mean = open_l_cm[row] > 0 ? wanted / open_l_cm[row] : 0.0f;
-    if (mean > 0) {
-      for (size_t s = 0; s < shares.size(); ++s) {
-        const float mine = row < shares[s].wanted_l_cm.size() ? shares[s].wanted_l_cm[row] / wanted : 0.0f;
-        for (size_t i = 0; i < values.size(); ++i) values[i] += mine * presence[s][i];
+FieldCache ready(Field field, const FieldLook& look) {
+  FieldCache cache{.field = std::move(field), .look = look, .lines = {}, .labels = {}, .hatch = {}};
+  if (!whole(cache.field)) return cache;
+  const Field& of = cache.field;
+  const Grid grid{of};
+  for (int step = 0; step < 4; ++step) {
+    size_t longest = cache.lines.size();
+    float most = 0;
+    for (const Contour& contour : contours(of.nodes, of.columns, of.rows, look.steps[static_cast<size_t>(step)])) {
+      FieldCache::Line line{step, {}};
+      float run = 0;
+      for (const Vec p : contour.points) {
+        line.points.push_back(grid.place(p));
+        if (line.points.size() > 1) run += length(line.points.back() - line.points[line.points.size() - 2]);
       }
-      for (size_t i = 0; i < values.size(); ++i) values[i] *= mean * open_mean / open[i];
-      const bool may_pass = row < over.size() && over[row];
-      const float ceiling = may_pass && mean > 1 ? mean * 1.25f : ceiling_where_room;
-      // A mean at the ceiling leaves no room to bend: the row lies flat under it.
-      if (mean >= ceiling * 0.998f) {
-        std::fill(values.begin(), values.end(), ceiling);
-      } else {
-        bend(values, mean, ceiling);
+      // The corners that cells leave in a line are evened out; ends stay on the glass.
+      for (int round = 0; round < 3 && line.points.size() > 4; ++round) {
+        const std::vector<Vec> from = line.points;
+        const size_t count = from.size();
+        for (size_t i = 0; i < count; ++i) {
+          if (!contour.closed && (i == 0 || i + 1 == count)) continue;
+          // A closed line repeats its first point at its end.
+          const Vec before = i > 0 ? from[i - 1] : from[count - 2], after = i + 1 < count ? from[i + 1] : from[1];
+          line.points[i] = lerp(from[i], lerp(before, after, 0.5f), 0.5f);
+        }
       }
+      // A ring of a few millimetres says nothing.
+      if (run < 2.5f) continue;
+      if (run > most) {
+        most = run;
+        longest = cache.lines.size();
+      }
+      cache.lines.push_back(std::move(line));
     }
-    field.nodes.insert(field.nodes.end(), values.begin(), values.end());
+    if (!(step == 3 && look.hatched) && most > 12)
+      place_label(cache, cache.lines[longest].points, step, (of.x0_cm + of.x1_cm) / 2);
   }
-  return field;
+  for (float y = of.y0_cm + hatch_gap_cm / 2; look.hatched && y < of.y1_cm; y += hatch_gap_cm)
+    for (float x = of.x0_cm + hatch_gap_cm / 2; x < of.x1_cm; x += hatch_gap_cm)
+      if (grid.at(x, y) > look.steps[3]) cache.hatch.push_back({x, y});
+  return cache;
+}
+
+void draw_field(ImDrawList* list, const FieldCache& cache, const FieldPlace& place, const Box& clip, ImU32 colour) {
+  const Field& field = cache.field;
+  if (!whole(field)) return;
+  const Grid grid{field};
+  const float first = cache.look.steps[0] * shaded_from, last = cache.look.steps[3];
+  list->PushClipRect(clip.min(), clip.max(), true);
+  // Shading: one corner a node; a node that is no water is clear, and borrows from its neighbours so that the edge does not pale.
+  const int corners = field.columns * field.rows, cells = (field.columns - 1) * (field.rows - 1);
+  list->PrimReserve(cells * 6, corners);
+  const unsigned base = list->_VtxCurrentIdx;
+  for (int row = 0; row + 1 < field.rows; ++row) {
+    for (int column = 0; column + 1 < field.columns; ++column) {
+      const auto a = base + static_cast<unsigned>(row * field.columns + column), b = a + static_cast<unsigned>(field.columns);
+      for (const unsigned index : {a, a + 1, b + 1, a, b + 1, b}) list->PrimWriteIdx(static_cast<ImDrawIdx>(index));
+    }
+  }
+  const ImVec2 white = list->_Data->TexUvWhitePixel;
+  for (int row = 0; row < field.rows; ++row) {
+    for (int column = 0; column < field.columns; ++column) {
+      const float value = grid.node(column, row);
+      const float share = cache.look.falls ? (last - value) / last : (value - first) / (last - first);
+      const float alpha = std::isfinite(value) ? std::clamp(share * alpha_at_last, 0.0f, alpha_most) : 0.0f;
+      list->PrimWriteVtx(place.at(grid.place({static_cast<float>(column), static_cast<float>(row)})), white,
+                         with_alpha(colour, alpha));
+    }
+  }
+  std::vector<ImVec2> points;
+  for (const FieldCache::Line& line : cache.lines) {
+    points.clear();
+    for (const Vec p : line.points) points.push_back(place.at(p));
+    list->AddPolyline(points.data(), static_cast<int>(points.size()), colour, 0, strokes[line.step]);
+  }
+  const float half = 0.5f * place.x_px;
+  for (const Vec p : cache.hatch) {
+    const ImVec2 at = place.at(p);
+    list->AddLine({at.x - half, at.y + half}, {at.x + half, at.y - half}, colour, 1.4f);
+  }
+  list->PopClipRect();
 }
 
 }  // namespace shoalwright

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "draw/scene/build.h"
 
@@ -160,9 +159,7 @@ void draw_depth_scale(ImDrawList* list, const SceneCache& cache, const FrontView
     list->AddLine({x - (long_tick ? 7.0f : 4.0f), y_at(depth)}, {x - 1, y_at(depth)}, c.edge, long_tick ? 1.2f : 1.0f);
   }
   for (int depth = 0; depth <= deepest - 1; depth += step) {
-    char text[16];
-    std::snprintf(text, sizeof text, "%d", depth);
-    figure(text, y_at(depth));
+    figure(std::to_string(depth).c_str(), y_at(depth));
   }
   figure(inches ? "in" : "cm", y_at(0) - font_px * 1.3f);
 }

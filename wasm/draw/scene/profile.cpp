@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
+#include "draw/scene/profile.h"
+
 #include <algorithm>
 #include <cmath>
 
-#include "draw/scene/crowding.h"
+#include "draw/geometry.h"
 #include "imgui_internal.h"
 
 namespace shoalwright {

@@ -9,6 +9,7 @@ room(edit     USES units notebook catalog plan tank)                 # commands,
 room(scape    USES units notebook catalog plan tank)                 # grid of the inside, clearance, lanes
 room(water    USES units notebook catalog plan)                      # windows, water changes
 room(stocking USES units notebook catalog plan tank scape water)     # bodies, crowding, lanes, load
+room(swim     USES units notebook catalog plan tank scape water stocking)  # fish that swim
 room(rules    USES units notebook catalog plan tank scape water stocking)  # one finding a file, and the table of rules
 room(assess   USES units notebook catalog plan tank scape water stocking rules)
 room(advice   USES units notebook catalog plan edit tank scape water stocking rules assess)

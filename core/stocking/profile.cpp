@@ -4,26 +4,16 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 #include "stocking/layers.h"
 #include "stocking/limits.h"
+#include "stocking/over_depth.h"
 #include "tank/open_water.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
 
 namespace {
-
-/// Share of a group above relative depth z (0 water line, 1 mean substrate), before it is brought back to one.
-double spread_above(const std::array<double, 3>& depth, double z) {
-  double sum = 0;
-  for (std::size_t layer = 0; layer < 3; ++layer) {
-    const double middle = (static_cast<double>(layer) + 0.5) / 3;
-    sum += depth[layer] * 0.5 * (1 + std::erf((z - middle) / (depth_spread * std::numbers::sqrt2)));
-  }
-  return sum;
-}
 
 /// What solids and plants leave open of the water.
 double open_of(const Filling& filling, double planted) {
@@ -64,13 +54,9 @@ DepthProfile depth_profile_of(const Plan& plan, const std::vector<Kept>& stock, 
     if (!kept.species) continue;
     const Demand demand = demand_of(kept);
     GroupProfile group{.species = kept.id, .wanted_l_cm = {}};
-    const double first = spread_above(demand.depth, 0), whole = spread_above(demand.depth, 1) - first;
-    double above = first;
-    for (int i = 1; i <= all_strips; ++i) {
-      const double next = spread_above(demand.depth, std::min(1.0, static_cast<double>(i) / strips));
-      group.wanted_l_cm.push_back(demand.count * demand.personal_l * (next - above) / whole / step);
-      above = next;
-    }
+    const std::vector<double> shares = over_depth(demand.depth, strips / 3);
+    for (int i = 0; i < all_strips; ++i)
+      group.wanted_l_cm.push_back(i < strips ? demand.count * demand.personal_l * shares[static_cast<std::size_t>(i)] / step : 0);
     profile.groups.push_back(std::move(group));
   }
   return profile;

@@ -25,8 +25,8 @@ struct DepthProfile {
   std::vector<GroupProfile> groups;  ///< known species, in stock order
 };
 
-/// `strips_per_layer` >= 1. Nothing where there is no water over the substrate. Each group lies around the middles of the layers
-/// by its shares, spread by 0.12 of the depth and brought back to its whole number inside the water.
+/// `strips_per_layer` >= 1. Nothing where there is no water over the substrate. Each group lies over depth as
+/// over_depth() has it.
 DepthProfile depth_profile_of(const Plan& plan, const std::vector<Kept>& stock, const BodyRooms& bodies,
                               int strips_per_layer = 12);
 DepthProfile depth_profile_of(const Plan& plan, const std::vector<Kept>& stock, int strips_per_layer = 12);

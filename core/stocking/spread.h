@@ -40,8 +40,4 @@ inline constexpr float no_cover_cm = 1e6f;
 /// the layers. Nothing (no spots) without water over the substrate. `bodies` are of the plan.
 Spread spread_of(const Plan& plan, const std::vector<Kept>& stock, BodyRooms& bodies);
 
-/// Shares of a group over depth, one value a strip of equal height from the water line down, `per_level` to each third: around
-/// the middles of the thirds by its shares, each third with just its own.
-std::vector<double> over_depth(const std::array<double, 3>& shares, int per_level);
-
 }  // namespace shoalwright

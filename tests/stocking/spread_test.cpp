@@ -8,6 +8,7 @@
 #include <numeric>
 
 #include "stocking/layers.h"
+#include "stocking/over_depth.h"
 #include "stocking/room.h"
 #include "stocking/spread_seen.h"
 #include "stocking/style.h"

@@ -8,7 +8,9 @@
 #include "rules/facts.h"
 #include "rules/limits.h"
 #include "rules/shares.h"
+#include "stocking/floor.h"
 #include "stocking/layers.h"
+#include "stocking/territory.h"
 
 namespace shoalwright {
 
@@ -62,16 +64,17 @@ LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vect
 std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock) {
   std::vector<const Species*> species;
   std::vector<Demand> demands;
-  double floor_cm2 = 0;
   for (const Kept& kept : stock) {
     species.push_back(kept.species);
     demands.push_back(demand_of(kept, bodies_));
-    floor_cm2 += floor_demand_cm2(kept, kept.count);
   }
   const auto crowding = layer_crowding(demands, layer_water(room_));
   for (std::size_t i = 0; i < 3; ++i) room_.layers[i].crowding = crowding[i];
   room_.floor_crowding.reset();
-  if (room_.floor_cm2 > 0 && volume_.gross_l > 0) room_.floor_crowding = floor_cm2 / room_.floor_cm2;
+  if (room_.floor_cm2 > 0 && volume_.gross_l > 0) {
+    room_.sight_factor = sight_factor(territories_of(plan_, stock, bodies_));
+    room_.floor_crowding = floor_wanted_cm2(stock, room_.sight_factor) / room_.floor_cm2;
+  }
 
   const Windows water = windows_of(plan_, species);
   const Load load = load_of(plan_, stock, volume_, water);

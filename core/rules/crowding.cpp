@@ -71,6 +71,8 @@ void tell_floor(const Facts& facts, Holders holders, Severity severity, Finding&
   finding.why = std::string(holders == Holders::yes ? "Territories and shoals want " : "Grown up, the stock wants ") +
                 amount(wanted, 0, "cm²") + " of floor and " + amount(open, 0, "cm²") + " can be used; most of it is wanted by " +
                 names_of(named) + ".";
+  if (holders == Holders::yes && facts.room.sight_factor < 1)
+    finding.why += " What pieces hide of them from each other is reckoned in.";
   if (severity == Severity::note) {
     finding.remedy = "Add nothing more on the floor";
     return;

@@ -38,24 +38,13 @@ std::vector<Part> layer_parts(const Facts& facts, std::size_t layer) {
   return parts;
 }
 
-double floor_demand_cm2(const Kept& kept, int count) {
-  const Species& species = *kept.species;
-  const StyleFacts style = style_facts(species.life.style);
-  if (!(style.floor_bl2 > 0) || !(count > 0)) return 0;
-  const bool same = count == kept.count;
-  return floor_count(style.holds_floor, species.life.group.kind, count, same ? kept.males : std::nullopt,
-                     same ? kept.females : std::nullopt) *
-         floor_need_cm2(species.life.style, species.size.body, species.size.adult_tl_cm);
-}
-
 std::vector<Part> floor_parts(const Facts& facts) {
   std::vector<Part> parts;
   for (const Kept& kept : facts.stock)
-    if (kept.species) parts.push_back({&kept, floor_demand_cm2(kept, kept.count)});
+    if (kept.species)
+      parts.push_back({&kept, floor_demand_cm2(kept, kept.count) * (holds_floor(*kept.species) ? facts.room.sight_factor : 1)});
   return parts;
 }
-
-bool holds_floor(const Species& species) { return style_facts(species.life.style).holds_floor; }
 
 std::vector<Part> feed_parts(const Facts& facts) {
   constexpr double at_temperature_c = 25;
@@ -84,7 +73,10 @@ std::vector<const Kept*> main_parts(std::vector<Part> parts) {
 
 double in_proportion(const Kept& kept, int count, double part) { return part * count / kept.count; }
 
-double on_the_floor(const Kept& kept, int count, double) { return floor_demand_cm2(kept, count); }
+double on_the_floor(const Kept& kept, int count, double part) {
+  const double whole = floor_demand_cm2(kept, kept.count);  // more than its part where pieces break the sight of holders
+  return whole > 0 ? part * floor_demand_cm2(kept, count) / whole : 0;
+}
 
 void remedy_by_fewer(const Facts& facts, std::vector<Part> parts, double share, LeftWith left_with, Finding& finding) {
   largest_first(parts);

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "rules/facts.h"
+#include "stocking/floor.h"
 
 namespace shoalwright {
 
@@ -20,12 +21,6 @@ std::vector<Part> layer_parts(const Facts& facts, std::size_t layer);
 
 /// Floor that each group takes, cm2.
 std::vector<Part> floor_parts(const Facts& facts);
-
-/// Floor that a group takes with `count` animals, cm2. Another count than its own has no known sexes.
-double floor_demand_cm2(const Kept& kept, int count);
-
-/// Whether the kind holds ground of its own, as against sharing the floor in a shoal.
-bool holds_floor(const Species& species);
 
 /// Dry food at 25 degrees C that each group is given, g a day: its part of the load at any one temperature and ration.
 std::vector<Part> feed_parts(const Facts& facts);

@@ -5,10 +5,12 @@
 
 #include "stocking/body.h"
 #include "stocking/crowding.h"
+#include "stocking/floor.h"
 #include "stocking/layers.h"
 #include "stocking/least_tank.h"
 #include "stocking/limits.h"
 #include "stocking/style.h"
+#include "stocking/territory.h"
 
 namespace shoalwright {
 
@@ -16,19 +18,6 @@ namespace {
 
 bool all_known(const std::vector<Kept>& stock) {
   return std::all_of(stock.begin(), stock.end(), [](const Kept& kept) { return kept.species != nullptr; });
-}
-
-/// Floor wanted by the whole stock, cm2. Every species must be known.
-double floor_wanted_cm2(const std::vector<Kept>& stock) {
-  double wanted = 0;
-  for (const Kept& kept : stock) {
-    const Species& s = *kept.species;
-    const StyleFacts facts = style_facts(s.life.style);
-    if (!(facts.floor_bl2 > 0)) continue;
-    wanted += floor_count(facts.holds_floor, s.life.group.kind, kept.count, kept.males, kept.females) *
-              floor_need_cm2(s.life.style, s.size.body, s.size.adult_tl_cm);
-  }
-  return wanted;
 }
 
 /// Part of the floor that stones and devices stand on. Wood, caves and shells count as floor.
@@ -117,7 +106,10 @@ Room room_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& vol
       const auto crowding = layer_crowding(demands, layer_water(room));
       for (std::size_t i = 0; i < 3; ++i) room.layers[i].crowding = crowding[i];
     }
-    if (room.floor_cm2 > 0 && volume.gross_l > 0) room.floor_crowding = floor_wanted_cm2(stock) / room.floor_cm2;
+    if (room.floor_cm2 > 0 && volume.gross_l > 0) {
+      room.sight_factor = sight_factor(territories_of(plan, stock, bodies));
+      room.floor_crowding = floor_wanted_cm2(stock, room.sight_factor) / room.floor_cm2;
+    }
   }
   for (std::size_t i = 0; i < stock.size(); ++i)
     if (stock[i].species) room.groups.push_back(group_room(*stock[i].species, demands[i], room, bodies));

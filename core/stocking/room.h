@@ -44,6 +44,7 @@ struct Room {
   double open_l = 0;
   double floor_cm2 = 0;
   std::optional<double> floor_crowding;
+  double sight_factor = 1;  ///< of the ground of holders: pieces that break their sight of each other spare them some
   std::array<Layer, 3> layers;
   std::vector<GroupRoom> groups;  ///< in stock order, known species only
   bool operator==(const Room&) const = default;

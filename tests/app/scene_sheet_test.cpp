@@ -243,7 +243,14 @@ TEST(SceneSheet, CrowdingAndDepthProfile) {
     const ProfilePicture profile = profile_picture(plan, stock, bodies_of(plan), crowded ? &before : nullptr, built_in(), held);
     const FieldCache crowding = ready(field_of(plan, crowded ? 1.4f : 0.9f), {{0.25f, 0.5f, 0.75f, 1}, false, true});
     EXPECT_EQ(crowding.hatch.empty(), !crowded);
-    EXPECT_EQ(crowding.labels.size(), 3u);
+    for (int step = 0; step < 4; ++step) EXPECT_EQ(crowding.longest[static_cast<size_t>(step)] >= 0, step < 3);
+    std::vector<ImVec2> taken;
+    const FieldPlace place{{0, 0}, 6, 6};
+    const auto first = place_of_words(crowding, 1, place, {40, 20}, taken),
+               second = place_of_words(crowding, 1, place, {40, 20}, taken);
+    ASSERT_TRUE(first && second);
+    EXPECT_TRUE(std::abs(first->x - second->x) >= 40 || std::abs(first->y - second->y) >= 20)
+        << "words stand clear of each other";
     EXPECT_TRUE(ready({}, {}).lines.empty());
     for (const Theme theme : {Theme::light, Theme::dark}) {
       SceneCache cache;

@@ -117,9 +117,12 @@ void follow_spread(App& app) {
     return;
   }
   BodyRooms& bodies = app.previewing.empty() ? app.bodies : app.shown_bodies;
-  app.spread.spread = spread_of(app.shown, resolve_stock(app.shown, app.catalog), bodies);
+  const std::vector<Kept> stock = resolve_stock(app.shown, app.catalog);
+  app.spread.spread = spread_of(app.shown, stock, bodies);
   app.spread.front = seen_from_front(app.spread.spread);
   app.spread.above = seen_from_above(app.spread.spread);
+  app.spread.territories = territories_of(app.shown, stock, bodies);
+  app.spread.grazing = grazing_surface_of(app.shown, bodies.scape());
   ++app.spread.version;
   app.spread_of = app.shown;
   app.spread_at_s = now_s;

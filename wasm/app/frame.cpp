@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What happens in a frame, on one page: where each view stands, in the order of the Tab key; then their wishes are carried out.
+#include <cmath>
+
 #include "app/app.h"
 #include "draw/panels.h"
 #include "platform/platform.h"
@@ -40,7 +42,7 @@ void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   const Box first = box.cut_top(first_height);
   draw_tank_front(app.ui, look, front, app.views.tank, out);
   draw_gives_first(app.ui, look, first, app.views.gives_first, out);
-  Box above = box.cut_left(std::min(box.w * 0.56f, std::max(box.w - 340, 120.0f)));
+  Box above = box.cut_left(std::floor(std::min(box.w * 0.56f, std::max(box.w - 340, 120.0f))));
   draw_tank_above(app.ui, look, above, app.views.tank, out);
   draw_stock(app.ui, look, box, app.views.stock, out);
   if (look.chosen_pieces.empty())

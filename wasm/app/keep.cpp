@@ -13,6 +13,7 @@ const char* setting_of(Overlay overlay) {
     case Overlay::crowding: return "crowding";
     case Overlay::clearance: return "clearance";
     case Overlay::cover: return "cover";
+    case Overlay::territory: return "territory";
   }
   return "";
 }
@@ -26,8 +27,9 @@ Preferences kept_preferences() {
   if (theme == "dark") preferences.theme = ThemeChoice::dark;
   preferences.us_units = platform::setting("units") == "us";
   const std::string overlay = platform::setting("overlay");
-  for (const Overlay one : {Overlay::crowding, Overlay::clearance, Overlay::cover})
+  for (const Overlay one : {Overlay::crowding, Overlay::clearance, Overlay::cover, Overlay::territory})
     if (overlay == setting_of(one)) preferences.overlay = one;
+  preferences.swim = platform::setting("swim") == "on";
   preferences.show_lane = platform::setting("lane") != "off";
   preferences.show_numbers = platform::setting("numbers") != "off";
   return preferences;
@@ -41,6 +43,7 @@ void keep_preferences(const Preferences& preferences) {
   }
   platform::keep_setting("units", preferences.us_units ? "us" : "metric");
   platform::keep_setting("overlay", setting_of(preferences.overlay));
+  platform::keep_setting("swim", preferences.swim ? "on" : "off");
   platform::keep_setting("lane", preferences.show_lane ? "on" : "off");
   platform::keep_setting("numbers", preferences.show_numbers ? "on" : "off");
 }

@@ -53,6 +53,7 @@ void read_keys(App& app, Actions& out) {
     next.overlay = next.overlay == Overlay::crowding ? Overlay::none : Overlay::crowding;
     out.push_back(SetPreferences{next});
   }
+  if (pressed(ImGuiKey_S)) flip(app, &Preferences::swim, out);
   if (pressed(ImGuiKey_L)) flip(app, &Preferences::show_lane, out);
   if (pressed(ImGuiKey_N)) flip(app, &Preferences::show_numbers, out);
   if (app.sheet != Sheet::none && pressed(ImGuiKey_Escape)) out.push_back(ShowSheet{Sheet::none});

@@ -174,7 +174,7 @@ namespace {
 // Puts the corners in place and asks `colour_of` for each colour; neighbours often share one, so the last answer is kept.
 template <typename ColourOf>
 void emit_with(ImDrawList* list, const Mesh& mesh, const Placement& placement, ColourOf colour_of) {
-  const float c = std::cos(placement.tilt), s = std::sin(placement.tilt), flip = placement.mirrored ? -1.0f : 1.0f;
+  const float c = std::cos(placement.tilt), s = std::sin(placement.tilt), flip = placement.across;
   const float fringe = list->_FringeScale;
   const ImVec2 white = list->_Data->TexUvWhitePixel;
   list->PrimReserve(static_cast<int>(mesh.indices.size()), static_cast<int>(mesh.vertices.size()));

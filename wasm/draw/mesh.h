@@ -58,7 +58,7 @@ struct Placement {
   ImVec2 origin;
   float scale = 1;
   float tilt = 0;
-  bool mirrored = false;
+  float across = 1;  ///< widths so many times as wide; below 0 mirrored
 };
 
 /// How its colours come out: mixed `mix_amount` (0 to 1) of the way to `mix_to`, and their alpha times `alpha`.

@@ -103,15 +103,34 @@ mergeInto(LibraryManager.library, {
     window.addEventListener('pageshow', function () { _page_wake(3); });
     device();
 
-    // Pointer events. Capture keeps a drag alive outside the window. Only the first finger: the second is for pinch and pan.
+    // Pointer events. Capture keeps a drag alive outside the window. One finger points; two of them spread and close: that is the
+    // wheel where their middle is.
     var at = function (e) {
       var box = canvas.getBoundingClientRect();
       return [e.clientX - box.left, e.clientY - box.top];
     };
+    var fingers = {}, span = 0;
+    var pinch = function (e, point) {
+      if (e.type === 'pointerdown' || fingers[e.pointerId]) fingers[e.pointerId] = point;
+      if (e.type === 'pointerup' || e.type === 'pointercancel') delete fingers[e.pointerId];
+      var down = Object.keys(fingers);
+      var was = span > 0;
+      if (down.length !== 2) {
+        if (!down.length) span = 0;
+        return was;
+      }
+      var a = fingers[down[0]], b = fingers[down[1]], now = Math.hypot(a[0] - b[0], a[1] - b[1]);
+      if (!was) _page_pointer(1, 1, a[0], a[1], 0, 0);
+      _page_pointer(0, 1, (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, 0, 0);
+      if (was && now > 0) _page_wheel(0, Math.log(now / span) / Math.log(1.25), 0);
+      span = now;
+      return true;
+    };
     var pointer = function (kind) {
       return function (e) {
-        if (!e.isPrimary) return;
         var point = at(e);
+        if (e.pointerType === 'touch' && pinch(e, point)) return;
+        if (!e.isPrimary) return;
         if (e.type === 'pointerdown') {
           canvas.setPointerCapture(e.pointerId);
           if (document.activeElement !== canvas) shell.to_canvas();

@@ -5,6 +5,8 @@
 // any. The build gives the renderer these functions in place of the GL's (CMakeLists.txt beside this folder).
 #include <GLES3/gl3.h>
 
+#include <cstdarg>
+
 extern "C" {
 
 void shoalwright_gl_integer(GLenum what, GLint* answer) {
@@ -41,7 +43,14 @@ void shoalwright_gl_program(GLuint, GLenum what, GLint* answer) { *answer = what
 const GLubyte* shoalwright_gl_string(GLenum what) {
   return reinterpret_cast<const GLubyte*>(what == GL_VERSION ? "OpenGL ES 3.0" : "");
 }
-// The one thing it reads out of a text is the shader language, "#version 300 es": an answer saves the reading of formatted
+
+// The one thing it reads out of a text is the shader language that browser.cpp names: an answer saves the reading of formatted
 // numbers.
-int shoalwright_scanned(const char*, const char*, ...) { return 0; }
+int shoalwright_scanned(const char*, const char* format, ...) {
+  va_list args;
+  va_start(args, format);
+  *va_arg(args, int*) = 300;
+  va_end(args);
+  return 1;
+}
 }

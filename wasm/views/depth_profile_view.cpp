@@ -37,6 +37,8 @@ void draw_profile(Ui& ui, const Look& look, const Box& box, float water_y, float
   const float top_l_cm = std::max(1.0f, profile_top_l_cm(profile));
   const float width = box.w - 44;
   const ProfileView view{box.x + 2, water_y, px_per_cm, width / top_l_cm};
+  pen.dl->PushClipRect({box.x - 8, y + 16}, {box.right(), box.bottom()},
+                       true);  // a tank that is looked at from near reaches beyond
   const ProfileLayout layout = draw_depth_profile(pen.dl, profile, view, *pen.palette);
   for (const ProfileLayout::Disc& disc : layout.discs) draw_plate(pen, disc.key, disc.at, 7);
 
@@ -48,7 +50,10 @@ void draw_profile(Ui& ui, const Look& look, const Box& box, float water_y, float
   draw_text(pen, type::axis, {view.x, axis_y + 15}, pen.palette->ink3,
             look.measures.us ? "L/cm (metric) of depth" : "L per cm of depth");
 
-  if (profile.tightest < 0) return;
+  if (profile.tightest < 0) {
+    pen.dl->PopClipRect();
+    return;
+  }
   const bool over = layout.spare_l_cm < 0;
   const float right = std::max(layout.tightest_to.x, layout.tightest_from.x);
   if (over) {
@@ -59,6 +64,7 @@ void draw_profile(Ui& ui, const Look& look, const Box& box, float water_y, float
     draw_text(pen, medium(type::small), {right + 5, layout.tightest_to.y - 8}, pen.palette->ink,
               fixed_text(double(layout.spare_l_cm), 1));
   }
+  pen.dl->PopClipRect();
 }
 
 }  // namespace shoalwright

@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "draw/geometry.h"
 #include "draw/marks.h"
 #include "platform/platform.h"
 #include "stocking/cover.h"
@@ -16,7 +17,7 @@ namespace shoalwright {
 
 namespace {
 
-constexpr std::string_view words[] = {"No shading", "Crowding", "Clearance", "Cover"};
+constexpr std::string_view words[] = {"No shading", "Crowding", "Clearance", "Cover", "Territory"};
 constexpr double rest_s = 0.5;
 
 const SpreadSeen& seen_of(const Look& look, bool above) { return above ? look.spread.above : look.spread.front; }
@@ -68,6 +69,37 @@ Field field_of(const Look& look, bool above, Overlay overlay) {
   return field;
 }
 
+/// Ground as it lies: round from above, a flat ring on the substrate from the front; lines of sight between the middles, dashed
+/// where something stands in them.
+void draw_territories(const Pen& pen, const Look& look, const OverlayStage& stage) {
+  const Territories& all = look.spread.territories;
+  const double deep_cm = inside_width_cm(look.shown.tank);
+  const auto at = [&](const Territory& home) {
+    const double down_cm =
+        stage.above ? deep_cm - home.z_cm : look.shown.tank.fill_cm - substrate_height_cm(look.shown, home.z_cm);
+    return ImVec2{stage.corner.x + static_cast<float>(home.x_cm) * stage.px_per_cm,
+                  stage.corner.y + static_cast<float>(down_cm) * stage.px_per_cm};
+  };
+  pen.dl->PushClipRect(stage.water.min(), stage.water.max(), true);
+  for (const Territory& home : all.homes) {
+    const ImU32 colour = key_colour(*pen.palette, plate_of(look, home.species));
+    const float radius = static_cast<float>(home.across_cm) / 2 * stage.px_per_cm;
+    const ImVec2 size{radius, stage.above ? radius : radius * 0.16f};
+    pen.dl->AddEllipseFilled(at(home), size, with_alpha(colour, 0.22f));
+    dashed_ellipse(pen.dl, at(home), size, dash_as_it_is(), colour, 1.8f);
+  }
+  for (const SightLine& line : all.lines) {
+    const ImVec2 way[] = {at(all.homes[line.a]), at(all.homes[line.b])};
+    if (line.broken)
+      dashed_line(pen.dl, way, dash_edge_drop(), pen.palette->ink2, 1);
+    else
+      pen.dl->AddLine(way[0], way[1], pen.palette->ink, 1.6f);
+  }
+  std::vector<ImVec2> taken;
+  for (const Territory& home : all.homes) draw_plate(pen, plate_of(look, home.species), free_place(taken, at(home), 18));
+  pen.dl->PopClipRect();
+}
+
 FieldPlace place_of(const OverlayStage& stage) { return {stage.corner, stage.px_per_cm, stage.px_per_cm}; }
 
 }  // namespace
@@ -83,6 +115,15 @@ std::string overlay_legend(const Look& look) {
       return "shelter for " + fixed_text(std::round(cover.share.value_or(cover.pieces_share) * 100), 0) + " % of the floor, " +
              std::to_string(cover.hides) + (cover.hides == 1 ? " hide" : " hides");
     }
+    case Overlay::territory: {
+      const Territories& all = look.spread.territories;
+      if (all.homes.empty()) return "no one here holds ground";
+      std::string text = all.homes.size() == 1 ? "one holds ground" : std::to_string(all.homes.size()) + " hold ground";
+      const auto broken = std::count_if(all.lines.begin(), all.lines.end(), [](const SightLine& line) { return line.broken; });
+      if (!all.lines.empty())
+        text += ", sight broken on " + std::to_string(broken) + " of " + std::to_string(all.lines.size()) + " ways";
+      return text;
+    }
     case Overlay::none: break;
   }
   return "drawn to scale";
@@ -91,6 +132,10 @@ std::string overlay_legend(const Look& look) {
 void draw_overlay(const Pen& pen, const Look& look, const OverlayStage& stage, OverlayState& mine) {
   const Overlay overlay = look.preferences.overlay;
   if (overlay == Overlay::none || look.spread.version == 0) return;
+  if (overlay == Overlay::territory) {
+    draw_territories(pen, look, stage);
+    return;
+  }
   if (mine.version != look.spread.version || mine.overlay != overlay || mine.us != look.preferences.us_units) {
     mine.cache = ready(field_of(look, stage.above, overlay), look_of(overlay, look.preferences.us_units));
     mine.version = look.spread.version;
@@ -100,19 +145,21 @@ void draw_overlay(const Pen& pen, const Look& look, const OverlayStage& stage, O
   draw_field(pen.dl, mine.cache, place_of(stage), stage.water, colour_of(*pen.palette, overlay));
 }
 
-void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& stage, const OverlayState& mine) {
+void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& stage, const OverlayState& mine,
+                        std::vector<ImVec2> marks) {
   const Overlay overlay = look.preferences.overlay;
-  if (overlay == Overlay::none) return;
-  for (const ContourLabel& label : mine.cache.labels) {
+  if (overlay == Overlay::none || overlay == Overlay::territory) return;
+  for (int step = 0; step < 4; ++step) {
     static constexpr const char* shares[] = {"¼ taken", "½ taken", "¾ taken", "full"};
     const std::string text =
         overlay == Overlay::crowding
-            ? shares[label.step]
-            : look.measures.length(static_cast<double>(mine.cache.look.steps[static_cast<std::size_t>(label.step)])) +
+            ? shares[step]
+            : look.measures.length(static_cast<double>(mine.cache.look.steps[static_cast<std::size_t>(step)])) +
                   (overlay == Overlay::clearance ? " clear" : " to cover");
-    const ImVec2 at = place_of(stage).at(label.at);
+    const auto at =
+        place_of_words(mine.cache, step, place_of(stage), {text_width(pen, medium(type::small), text) / 2 + 18, 20}, marks);
     const ImU32 colour = colour_of(*pen.palette, overlay);
-    draw_tip(pen, {at.x, at.y - 9}, text, colour, colour, Align::centre);
+    if (at) draw_tip(pen, {at->x, at->y - 9}, text, colour, colour, Align::centre);
   }
 }
 

@@ -36,8 +36,9 @@ std::span<const std::string_view> overlay_words();
 std::string overlay_legend(const Look& look);
 
 void draw_overlay(const Pen& pen, const Look& look, const OverlayStage& stage, OverlayState& mine);
-/// The words on its contours: over everything else.
-void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& stage, const OverlayState& mine);
+/// The words on its contours, clear of plates and letters at `marks`.
+void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& stage, const OverlayState& mine,
+                        std::vector<ImVec2> marks);
 
 /// Who is in the spot under the pointer, how crowded and how clear it is: at once while something is laid over, else when the
 /// pointer has rested. Nothing outside the water.

@@ -102,7 +102,7 @@ Shoal place(const Plan& plan, const Species& species, int count, double home_cm,
     DrawnAnimal animal{.x_cm = home_cm + reach * (2 * spread(i, 2) - 1),
                        .depth_cm = depth_share(species, i) * water.depth_cm,
                        .length_cm = species.size.adult_tl_cm,
-                       .facing = dice.next() < 0.78f ? -1 : 1,
+                       .facing = dice.next() < 0.78f ? -1.0f : 1.0f,
                        .tilt = dice.between(-0.12f, 0.12f)};
     keep_inside(water, species, animal);
     move_clear(water, species, others, shoal.animals, animal);

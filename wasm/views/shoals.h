@@ -12,8 +12,8 @@ namespace shoalwright {
 /// One animal where the drawing shows it: cm from the left inside glass and below the water line, at adult size.
 struct DrawnAnimal {
   double x_cm = 0, depth_cm = 0, length_cm = 0;
-  int facing = -1;
-  float tilt = 0;  ///< radians, nose up is positive
+  float facing = -1;  ///< to the left; 1 to the right, between where it is turning
+  float tilt = 0;     ///< radians, nose up is positive
 };
 
 struct Shoal {

@@ -198,6 +198,9 @@ void draw_stock(Ui& ui, const Look& look, const Box& box, StockState& mine, Acti
     one_row(ui, look, stack.take(row_height), kept, was == before.end() ? nullptr : &*was, ++number, mine, out);
   }
   stack.skip(draw_pieces(ui, look, {stack.box.x, stack.y(), stack.box.w, 60}, out));
+  if (ImGui::GetIO().DisplaySize.x < 900)  // elsewhere it stands below the view from above
+    stack.skip(6 + draw_wrapped(pen_of(ui), type::axis, {stack.box.x, stack.y() + 6}, stack.box.w, ui.palette->ink2,
+                                materials_words(look)));
   end_column(ui, column, stack.at);
 }
 

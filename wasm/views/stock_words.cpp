@@ -5,6 +5,10 @@
 
 #include "catalog/piece_kind.h"
 #include "notebook/say.h"
+#include "plan/words.h"
+#include "tank/materials.h"
+#include "units/convert.h"
+#include "units/text.h"
 
 namespace shoalwright {
 namespace {
@@ -72,6 +76,33 @@ std::string piece_name(const std::string& kind) {
   name = kind;
   std::replace(name.begin(), name.end(), '-', ' ');
   return capital(name);
+}
+
+std::string materials_words(const Look& look) {
+  const Plan& plan = look.shown;
+  const Materials all = materials_of(plan);
+  std::string text;
+  const auto add = [&](const std::string& words) { text += (text.empty() ? "To buy: " : "; ") + words; };
+  if (all.substrate_l > 0) {
+    std::string kind(word_of(plan.substrate.kind));
+    std::replace(kind.begin(), kind.end(), '-', ' ');
+    add(kind + " " + look.measures.volume(all.substrate_l) + ", " + look.measures.mass(all.substrate_kg) + " dry");
+  }
+  std::size_t weighed = 0;
+  for (const MaterialLine& line : all.pieces)
+    if (line.kg > 0) {
+      add(called(line.kind) + " " + look.measures.mass(line.kg));
+      ++weighed;
+    }
+  if (weighed > 1) add("stone in all " + look.measures.mass(all.stone_kg));
+  if (text.empty()) return text;
+  const double m2 = look.spread.grazing.all_cm2() / 1e4;
+  if (m2 > 0) {
+    const double shown = look.measures.us ? m2 / (0.01 * 0.01 * cm_per_in * cm_per_in * 144) : m2;
+    text += ". To graze: about " + significant_text(shown, 2) + (look.measures.us ? " ft²" : " m²") +
+            " of glass, wood, stone and leaves";
+  }
+  return text + ".";
 }
 
 }  // namespace shoalwright

@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "app/look.h"
 #include "plan/plan.h"
 #include "stocking/stock.h"
 
@@ -16,5 +17,8 @@ std::string stock_sum(const std::vector<Kept>& stock);
 
 /// What a piece is called by its kind: "branch-bank" is "Branch, bank", "stem-plants" is "Stem plants".
 std::string piece_name(const std::string& kind);
+
+/// What has to be bought for the scape, and what it gives to graze. Empty without substrate and pieces.
+std::string materials_words(const Look& look);
 
 }  // namespace shoalwright

@@ -6,6 +6,7 @@
 #include "draw/panels.h"
 #include "tank/volume.h"
 #include "units/text.h"
+#include "views/stock_words.h"
 #include "views/tank_view.h"
 
 namespace shoalwright {
@@ -83,9 +84,12 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   rest.cut_bottom(18);
   const Vec size = plan_size_cm(scene);
   if (!(size.x > 0 && size.y > 0) || rest.h < 20) return;
-  const float px = std::min(rest.w / size.x, rest.h / size.y);
-  const PlanView view{{std::floor(rest.x), std::floor(rest.y)}, px};
-  pen.dl->PushClipRect(box.min(), box.max(), true);
+  float px = std::min(rest.w / size.x, rest.h / size.y);
+  ImVec2 corner{std::floor(rest.x), std::floor(rest.y)};
+  const Box area{rest.x, rest.y, px * size.x, px * size.y};
+  apply_zoom(mine.zoom_above, area, corner, px);
+  const PlanView view{corner, px};
+  pen.dl->PushClipRect(area.min(), {area.right() + 1, area.bottom() + 1}, true);
   draw_plan_view(pen.dl, mine.scene, view);
   const ImVec2 back_left = plan_point(view, scene, 0, inside_width_cm(look.shown.tank)),
                front_right = plan_point(view, scene, inside_length_cm(look.shown.tank), 0);
@@ -97,14 +101,21 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   for (std::size_t i = 0; i < letters.size(); ++i) draw_letter(pen, piece_letter(static_cast<int>(i)), letters[i], letter_size);
   const Box glass{view.corner.x, view.corner.y, px * size.x, px * size.y};
   const PieceStage pieces{scene, true, {}, view, glass};
-  draw_overlay_words(pen, look, overlay, mine.overlay_above);
+  draw_overlay_words(pen, look, overlay, mine.overlay_above, letters);
   draw_chosen(pen, look, pieces);
   pen.dl->PopClipRect();
-  const Item tank = item(ui, "tank.above", glass, "The tank from above", {.ring = Ring::inside});
-  if (tank.ring) draw_ring(ui, glass, {.ring = Ring::inside});
+  const Item tank = item(ui, "tank.above", area, "The tank from above", {.ring = Ring::inside, .allow_over = true});
+  if (tank.ring) draw_ring(ui, area, {.ring = Ring::inside});
   add_piece_spots(ui, pieces);
-  if (!look.held) follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out);
-  if (!look.held && !mine.pieces.drag && tank.hovered) draw_spot_words(ui, look, overlay, mine.rest_above);
+  const bool at_piece = look.held || follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out);
+  if (!look.held && !mine.pieces.drag && tank.hovered && !mine.zoom_above.pans)
+    draw_spot_words(ui, look, overlay, mine.rest_above);
+  follow_zoom(ui, mine.zoom_above, "above", area, tank.hovered, !at_piece, false);
+  // What is to be bought, in the room that the drawing leaves below it.
+  const float below = area.bottom() + 22;
+  if (const int lines = static_cast<int>((box.bottom() - 4 - below) / type::axis.line); lines > 0)
+    draw_wrapped(pen, type::axis, {rest.x, below}, rest.w, pen.palette->ink2, materials_words(look), lines);
+  if (mine.zoom_above.times > 1) return;
   const float foot = view.corner.y + px * size.y + 3;
   draw_text(pen, type::axis, {view.corner.x, foot}, pen.palette->ink3, "0");
   draw_text(pen, type::axis, {view.corner.x + px * size.x, foot}, pen.palette->ink3,

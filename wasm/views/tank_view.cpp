@@ -32,11 +32,11 @@ struct Stage {
   ImVec2 at(double x_cm, double depth_cm) const { return front_point(view, scene, x_cm, scene.fill_cm - depth_cm); }
 };
 
-Stage stage_of(const Scene& scene, const Box& box) {
+Stage stage_of(const Scene& scene, const Box& box, const Zoom& zoom) {
   const Vec size = front_size_cm(scene);
-  const float px =
-      std::max(0.5f, std::min(box.w / std::max(size.x, 1.0f), (box.h - lamp_room - base_room) / std::max(size.y, 1.0f)));
-  const ImVec2 corner{std::floor(box.x + (box.w - px * size.x) / 2), std::floor(box.bottom() - base_room - px * size.y)};
+  float px = std::max(0.5f, std::min(box.w / std::max(size.x, 1.0f), (box.h - lamp_room - base_room) / std::max(size.y, 1.0f)));
+  ImVec2 corner{std::floor(box.x + (box.w - px * size.x) / 2), std::floor(box.bottom() - base_room - px * size.y)};
+  apply_zoom(zoom, box, corner, px);
   Stage stage{scene, {corner, px}, {corner.x, corner.y, px * size.x, px * size.y}, {}};
   const double length_cm = size.x - 2 * scene.glass_mm / 10;
   const ImVec2 top = stage.at(0, 0), bottom = stage.at(length_cm, scene.fill_cm);
@@ -49,15 +49,26 @@ void draw_tools(Ui& ui, const Look& look, const Box& box, Actions& out) {
   Row row{.box = box.inset(16, 0), .gap = 10};
   const Preferences& now = look.preferences;
   struct Switch {
-    const char *id, *words;
+    const char *id, *words, *short_words;
     bool Preferences::*on;
   };
-  static constexpr Switch switches[] = {{"tool.numbers", "Numbers", &Preferences::show_numbers},
-                                        {"tool.lane", "Swimming lane", &Preferences::show_lane}};
-  const float y = box.y + (box.h - 26) / 2;
+  static constexpr Switch switches[] = {{"tool.lane", "Swimming lane", "Lane", &Preferences::show_lane},
+                                        {"tool.swim", "Swim", "Swim", &Preferences::swim},
+                                        {"tool.numbers", "Numbers", "Numbers", &Preferences::show_numbers}};
   constexpr float select_width = 112;
-  float right = box.right() - 16, used = select_width + 10;
-  for (const Switch& s : switches) used += switch_width(ui, s.words) + 10;
+  const float y = box.y + (box.h - 26) / 2;
+  // On a phone in fewer words, and without what is wanted least.
+  bool in_short = false;
+  std::size_t count = std::size(switches);
+  const auto width_of = [&](const Switch& s) { return switch_width(ui, in_short ? s.short_words : s.words) + 10; };
+  float right = box.right() - 16, used = 0;
+  const auto measure = [&] {
+    used = select_width + 10;
+    for (std::size_t i = 0; i < count; ++i) used += width_of(switches[i]);
+    return used + 16 <= box.w;
+  };
+  in_short = !measure();
+  while (!measure() && count > 0) --count;
   right -= select_width;
   if (const int picked = select(ui, "tool.overlay", {right, y, select_width, 26}, overlay_words(), static_cast<int>(now.overlay),
                                 "Shade the tank");
@@ -67,9 +78,10 @@ void draw_tools(Ui& ui, const Look& look, const Box& box, Actions& out) {
     out.push_back(SetPreferences{next});
   }
   right -= 10;
-  for (const Switch& s : switches) {
-    right -= switch_width(ui, s.words);
-    if (switch_chip(ui, s.id, {right, y}, s.words, now.*(s.on))) {
+  for (std::size_t i = count; i-- > 0;) {
+    const Switch& s = switches[i];
+    right -= width_of(s) - 10;
+    if (switch_chip(ui, s.id, {right, y}, in_short ? s.short_words : s.words, now.*(s.on))) {
       Preferences next = now;
       next.*(s.on) = !(now.*(s.on));
       out.push_back(SetPreferences{next});
@@ -119,8 +131,17 @@ Box around(const Stage& stage, const Shoal& shoal) {
 }
 
 /// The animal a plate stands over: the one nearest to the middle of its shoal.
-ImVec2 plate_place(const Stage& stage, const Shoal& shoal) {
-  const ImVec2 middle = around(stage, shoal).centre();
+ImVec2 plate_place(const Stage& stage, const Shoal& shoal, bool swims) {
+  ImVec2 middle = around(stage, shoal).centre();
+  if (swims) {  // nearest is now this and now that one: the middle of them all does not jump
+    middle = {0, 0};
+    for (const DrawnAnimal& one : shoal.animals) {
+      const ImVec2 at = stage.at(one.x_cm, one.depth_cm);
+      middle.x += at.x / float(shoal.animals.size());
+      middle.y += at.y / float(shoal.animals.size());
+    }
+    return middle;
+  }
   ImVec2 best = middle;
   float nearest = 1e9f, half = 0;
   for (const DrawnAnimal& one : shoal.animals) {
@@ -141,10 +162,10 @@ struct Plate {
   ImVec2 at;
 };
 
-std::vector<Plate> plates_of(const Stage& stage, const std::vector<Shoal>& shoals) {
+std::vector<Plate> plates_of(const Stage& stage, const std::vector<Shoal>& shoals, bool swims) {
   std::vector<Plate> plates;
   for (std::size_t i = 0; i < shoals.size(); ++i)
-    if (!shoals[i].animals.empty()) plates.push_back({int(i) + 1, plate_place(stage, shoals[i])});
+    if (!shoals[i].animals.empty()) plates.push_back({int(i) + 1, plate_place(stage, shoals[i], swims)});
   return plates;
 }
 
@@ -274,25 +295,29 @@ void follow_hand(const Look& look, const Stage& stage, Actions& out) {
   }
 }
 
-/// Pointing at a shoal, and dragging it out of the tank. True while the pointer is over the tank and nothing is dragged.
-bool follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vector<Shoal>& shoals, TankState& mine,
-                    Actions& out) {
+/// What the pointer is over while nothing is dragged.
+enum class Over { nothing, something, open_water };
+
+/// Pointing at a shoal, and dragging it out of the tank.
+Over follow_pointer(Ui& ui, const Look& look, const Stage& stage, const Box& area, const std::vector<Shoal>& shoals,
+                    TankState& mine, Actions& out) {
   const ImVec2 pointer = ImGui::GetIO().MousePos;
-  const Item tank = item(ui, "tank.front", stage.glass, "The tank from the front", {.ring = Ring::inside});
+  const Box seen = mine.zoom.times > 1 ? area : stage.glass;
+  const Item tank = item(ui, "tank.front", seen, "The tank from the front", {.ring = Ring::inside, .allow_over = true});
   const PieceStage pieces{stage.scene, false, stage.view, {}, stage.glass};
   const Shoal* under = tank.hovered ? shoal_at(stage, shoals, pointer) : nullptr;
   const bool piece_first = !under || mine.pieces.drag || over_handle(look, pieces, pointer, ui.touch);
   if (mine.lifted.empty() && piece_first && follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out))
-    return tank.hovered && !mine.pieces.drag;
+    return tank.hovered && !mine.pieces.drag ? Over::something : Over::nothing;
   if (under) {
     out.push_back(PointAt{under->species});
     platform::set_cursor(platform::Cursor::grab);
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) mine.lifted = under->species;
   }
-  if (mine.lifted.empty()) return tank.hovered;
+  if (mine.lifted.empty()) return !tank.hovered ? Over::nothing : under ? Over::something : Over::open_water;
   out.push_back(PointAt{mine.lifted});
   if (ImGui::IsMouseDragging(ImGuiMouseButton_Left, 4)) platform::set_cursor(platform::Cursor::grabbing);
-  if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return false;
+  if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return Over::nothing;
   if (!stage.glass.inset(-24).has(pointer.x, pointer.y)) {
     const TakeOut take{mine.lifted};
     const std::string name = name_of(take, look.plan, look.catalog);
@@ -300,7 +325,7 @@ bool follow_pointer(Ui& ui, const Look& look, const Stage& stage, const std::vec
     out.push_back(Tell{name, "Undo"});
   }
   mine.lifted.clear();
-  return false;
+  return Over::nothing;
 }
 
 }  // namespace
@@ -329,15 +354,26 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   const Box profile_box = with_profile ? rest.cut_right(profile_width) : Box{};
   rest.cut_left(scale_width + 4);
   rest.cut_right(with_profile ? 4.0f : 12.0f);
-  const Stage stage = stage_of(mine.scene.built_for, rest);
+  const Stage stage = stage_of(mine.scene.built_for, rest, mine.zoom);
+  const Box area = rest;
 
   // The animals that stay where they are; what is in hand is drawn over them.
-  if (const Plan& kept = look.held ? look.plan : look.shown; !(mine.placed == kept)) {
+  const Plan& kept = look.held ? look.plan : look.shown;
+  if (!(mine.placed == kept) || (mine.swim.on && !look.preferences.swim)) {
     mine.placed = kept;
     mine.shoals = place_shoals(kept, look.held ? resolve_stock(kept, look.catalog) : stock);
   }
+  swim(ui, look, kept, mine.swim, mine.shoals);
   const std::vector<Shoal>& shoals = mine.shoals;
-  pen.dl->PushClipRect(box.min(), box.max(), true);
+  pen.dl->PushClipRect({box.x, area.y}, {area.right(), area.bottom()}, true);
+  ImGui::PushFont(ui.faces->font[int(Face::regular)], type::axis.size);
+  // The scale stays beside what is seen of the tank.
+  const FrontView scale{{std::max(stage.view.corner.x, area.x), stage.view.corner.y}, stage.view.px_per_cm};
+  draw_depth_scale(pen.dl, mine.scene, scale, look.preferences.us_units, type::axis.size);
+  ImGui::PopFont();
+  pen.dl->PopClipRect();
+  const bool is_near = mine.zoom.times > 1;
+  pen.dl->PushClipRect(is_near ? area.min() : box.min(), is_near ? area.max() : box.max(), true);
   draw_front_stand(pen.dl, mine.scene, stage.view);
   draw_front_back(pen.dl, mine.scene, stage.view);
   for (const Shoal& shoal : shoals) {
@@ -349,18 +385,13 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   const OverlayStage overlay{false, stage.at(0, 0), stage.view.px_per_cm, stage.water};
   draw_overlay(pen, look, overlay, mine.overlay);
   draw_front_glass(pen.dl, mine.scene, stage.view);
-  ImGui::PushFont(ui.faces->font[int(Face::regular)], type::axis.size);
-  draw_depth_scale(pen.dl, mine.scene, stage.view, look.preferences.us_units, type::axis.size);
-  ImGui::PopFont();
-  const std::vector<Plate> plates = look.preferences.show_numbers ? plates_of(stage, shoals) : std::vector<Plate>();
+  const std::vector<Plate> plates = look.preferences.show_numbers ? plates_of(stage, shoals, mine.swim.on) : std::vector<Plate>();
   const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(stage, plates) : std::vector<ImVec2>();
-  if (look.preferences.show_lane) {
-    std::vector<ImVec2> marks = letters;
-    for (const Plate& plate : plates) marks.push_back(plate.at);
-    draw_lane(pen, look, stage, marks);
-  }
+  std::vector<ImVec2> marks = letters;
+  for (const Plate& plate : plates) marks.push_back(plate.at);
+  if (look.preferences.show_lane) draw_lane(pen, look, stage, marks);
   if (look.held) draw_held_shoal(pen, look, stage, shoals);
-  draw_overlay_words(pen, look, overlay, mine.overlay);
+  draw_overlay_words(pen, look, overlay, mine.overlay, marks);
   draw_chosen(pen, look, {stage.scene, false, stage.view, {}, stage.glass});
   if (look.preferences.show_numbers) draw_numbers(pen, plates, letters);
   pen.dl->PopClipRect();
@@ -371,19 +402,23 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
              "No fish yet. Drag one in from the shelf; the water will follow it.", pen.palette->edge, pen.palette->ink,
              Align::centre);
   }
-  bool idle_over = false;
+  Over over = Over::nothing;
   if (look.held) {
     add_spot(ui, "tank.front", stage.glass, "The tank from the front");
     follow_hand(look, stage, out);
   } else {
-    idle_over = follow_pointer(ui, look, stage, shoals, mine, out);
+    over = follow_pointer(ui, look, stage, area, shoals, mine, out);
   }
   add_piece_spots(ui, {stage.scene, false, stage.view, {}, stage.glass});
   for (const Shoal& shoal : shoals)
     if (!shoal.animals.empty())
       add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));
-  if (idle_over) draw_spot_words(ui, look, overlay, mine.rest);
-  if (with_profile) draw_profile(ui, look, profile_box, stage.water.y, stage.view.px_per_cm, mine.profile);
+  if (over != Over::nothing && !mine.zoom.pans) draw_spot_words(ui, look, overlay, mine.rest);
+  if (with_profile) {
+    draw_profile(ui, look, profile_box, stage.water.y, stage.view.px_per_cm, mine.profile);
+  }
+  follow_zoom(ui, mine.zoom, "tank", area, over != Over::nothing, over == Over::open_water,
+              look.sheet == Sheet::none && !look.held);
 }
 
 }  // namespace shoalwright

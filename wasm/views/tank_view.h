@@ -8,6 +8,8 @@
 #include "views/overlay_view.h"
 #include "views/piece_edit.h"
 #include "views/shoals.h"
+#include "views/swim_view.h"
+#include "views/zoom.h"
 
 namespace shoalwright {
 
@@ -17,8 +19,10 @@ struct TankState {
   SceneCache scene;
   OverlayState overlay, overlay_above;
   PointerRest rest, rest_above;
+  Zoom zoom, zoom_above;
   Plan placed;  ///< the plan whose animals these are
   std::vector<Shoal> shoals;
+  SwimState swim;
   Plan profiled;  ///< the plan that the profiles below are of
   Plan profiled_before;
   ProfilePicture profile;
@@ -32,8 +36,8 @@ const GroupRoom* tightest_lane(const Room& room);
 /// The lane that is drawn: that of this group, else that of the middle layer.
 const Lane& shown_lane(const Room& room);
 
-/// Front elevation to scale with its tool row, and the depth profile beside the glass. Spots: `tool.*`, `tank.front`,
-/// `tank.fish/<species>`.
+/// Front elevation to scale, nearer by the wheel, with its tool row, and the depth profile beside the glass. Spots: `tool.*`,
+/// `tank.front`, `tank.fish/<species>`.
 void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, Actions& out);
 
 /// The tank from above, in the same cm. Spot: `tank.above`.

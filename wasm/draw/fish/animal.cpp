@@ -261,14 +261,14 @@ const Animal& AnimalStore::get(const std::string& species, const Species::Look& 
   return animal;
 }
 
-void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt,
+void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, float facing, float tilt,
                  const Tint& tint) {
   if (!(length_px > 0.5f)) return;
   emit(list, mesh_at(animal, level_for(length_px)),
-       {.origin = centre, .scale = length_px, .tilt = facing < 0 ? -tilt : tilt, .mirrored = facing >= 0}, tint);
+       {.origin = centre, .scale = length_px, .tilt = facing < 0 ? -tilt : tilt, .across = -facing}, tint);
 }
 
-void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt, ImU32 water) {
+void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, float facing, float tilt, ImU32 water) {
   draw_animal(list, animal, centre, length_px, facing, tilt, {.mix_to = water, .mix_amount = 0.28f});
 }
 

@@ -115,11 +115,11 @@ class AnimalStore {
 
 /// Draws one animal of `length_px` (total length as the catalogue measures it) around `centre`. facing below 0 looks left, else
 /// right. tilt in radians, nose up is positive either way.
-void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt,
+void draw_animal(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, float facing, float tilt,
                  const Tint& tint = {});
 
 /// The same, held over the tank: its coat mixed 28 % towards the water.
-void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, int facing, float tilt, ImU32 water);
+void draw_ghost(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, float facing, float tilt, ImU32 water);
 
 /// One-tone outline for a shelf row: body in ink, fins in lighter ink, marks and eye in the colour of the paper. Looks left.
 void draw_silhouette(ImDrawList* list, const Animal& animal, ImVec2 centre, float length_px, ImU32 ink, ImU32 paper);

@@ -41,21 +41,10 @@ bool whole(const Field& field) {
          field.x1_cm > field.x0_cm && field.y1_cm > field.y0_cm;
 }
 
-// Words stand on the longest line of a level, near the middle of the tank, each a little aside from the one before.
-void place_label(FieldCache& cache, const std::vector<Vec>& line, int step, float middle_cm) {
-  const float want = middle_cm + (static_cast<float>(step) - 1) * 7;
-  Vec best = line.front();
-  for (const Vec p : line) {
-    // Of the places at about that x the deepest, where less is drawn.
-    if (std::abs(p.x - want) + 0.25f * (0 - p.y) < std::abs(best.x - want) + 0.25f * (0 - best.y)) best = p;
-  }
-  cache.labels.push_back({step, best});
-}
-
 }  // namespace
 
 FieldCache ready(Field field, const FieldLook& look) {
-  FieldCache cache{.field = std::move(field), .look = look, .lines = {}, .labels = {}, .hatch = {}};
+  FieldCache cache{.field = std::move(field), .look = look, .lines = {}, .hatch = {}};
   if (!whole(cache.field)) return cache;
   const Field& of = cache.field;
   const Grid grid{of};
@@ -88,13 +77,33 @@ FieldCache ready(Field field, const FieldLook& look) {
       }
       cache.lines.push_back(std::move(line));
     }
-    if (!(step == 3 && look.hatched) && most > 12)
-      place_label(cache, cache.lines[longest].points, step, (of.x0_cm + of.x1_cm) / 2);
+    if (!(step == 3 && look.hatched) && most > 12) cache.longest[static_cast<size_t>(step)] = static_cast<int>(longest);
   }
   for (float y = of.y0_cm + hatch_gap_cm / 2; look.hatched && y < of.y1_cm; y += hatch_gap_cm)
     for (float x = of.x0_cm + hatch_gap_cm / 2; x < of.x1_cm; x += hatch_gap_cm)
       if (grid.at(x, y) > look.steps[3]) cache.hatch.push_back({x, y});
   return cache;
+}
+
+std::optional<ImVec2> place_of_words(const FieldCache& cache, int step, const FieldPlace& place, ImVec2 half_px,
+                                     std::vector<ImVec2>& taken) {
+  const int line = cache.longest[static_cast<size_t>(step)];
+  if (line < 0) return std::nullopt;
+  const Vec middle{(cache.field.x0_cm + cache.field.x1_cm) / 2, (cache.field.y0_cm + cache.field.y1_cm) / 2};
+  std::optional<ImVec2> best;
+  float nearest = 0;
+  for (const Vec p : cache.lines[static_cast<size_t>(line)].points) {
+    const ImVec2 at = place.at(p);
+    const float away = length(p - middle);
+    if (best && away >= nearest) continue;
+    if (std::any_of(taken.begin(), taken.end(),
+                    [&](const ImVec2& one) { return std::abs(one.x - at.x) < half_px.x && std::abs(one.y - at.y) < half_px.y; }))
+      continue;
+    best = at;
+    nearest = away;
+  }
+  if (best) taken.insert(taken.end(), {*best, {best->x - half_px.x / 2, best->y}, {best->x + half_px.x / 2, best->y}});
+  return best;
 }
 
 void draw_field(ImDrawList* list, const FieldCache& cache, const FieldPlace& place, const Box& clip, ImU32 colour) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <vector>
 
 #include "draw/geometry.h"
@@ -25,12 +26,6 @@ struct FieldLook {
   bool operator==(const FieldLook&) const = default;
 };
 
-/// Where a contour may carry its words, in the field's axes.
-struct ContourLabel {
-  int step = 0;
-  Vec at;
-};
-
 /// A field made ready. Owned by the caller.
 struct FieldCache {
   Field field;
@@ -40,8 +35,8 @@ struct FieldCache {
     std::vector<Vec> points;
   };
   std::vector<Line> lines;
-  std::vector<ContourLabel> labels;
-  std::vector<Vec> hatch;  ///< middles of strokes
+  std::array<int, 4> longest{-1, -1, -1, -1};  ///< line of each step that may carry words; -1: none is long enough
+  std::vector<Vec> hatch;                      ///< middles of strokes
 };
 FieldCache ready(Field field, const FieldLook& look);
 
@@ -51,6 +46,11 @@ struct FieldPlace {
   float x_px = 1, y_px = 1;
   ImVec2 at(Vec cm) const { return {origin.x + cm.x * x_px, origin.y + cm.y * y_px}; }
 };
+
+/// The spot of a line where its words hide none of what stands at `taken` (pixels) and none of each other: the one nearest to the
+/// middle of the field. They are `half_px` to each side; the spot is taken then. Empty where there is none.
+std::optional<ImVec2> place_of_words(const FieldCache& cache, int step, const FieldPlace& place, ImVec2 half_px,
+                                     std::vector<ImVec2>& taken);
 
 /// Shading, contours and hatching in one colour, within `clip`.
 void draw_field(ImDrawList* list, const FieldCache& cache, const FieldPlace& place, const Box& clip, ImU32 colour);

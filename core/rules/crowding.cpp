@@ -5,10 +5,12 @@
 
 #include "notebook/say.h"
 #include "rules/edits.h"
+#include "rules/lane_move.h"
 #include "rules/limits.h"
 #include "rules/shares.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "stocking/spill.h"
 
 namespace shoalwright {
 
@@ -36,6 +38,37 @@ std::vector<Part> only(std::vector<Part> parts, Holders holders) {
 // Down to where no more than a note is said.
 double goal_of(const Steps& steps) { return steps.watch; }
 
+/// What becomes of those for whom a level is full.
+std::string spilling(const Facts& facts, std::size_t layer) {
+  std::vector<Demand> demands;
+  for (const Kept& kept : facts.stock) demands.push_back(demand_of(kept, facts.bodies));
+  const std::vector<Spilled> after = spilled(demands, layer_water(facts.room));
+  double moved = 0;
+  for (std::size_t g = 0; g < demands.size(); ++g)
+    moved += std::max(0.0, demands[g].count * demands[g].depth[layer] - after[g].count[layer]);
+  const int whole = static_cast<int>(moved + 1e-9);
+  return whole > 0 ? " At other levels " + std::to_string(whole) + " of them find room." : " No other level has room for them.";
+}
+
+/// The solid piece that takes most of a level, where that is a tenth of its water or more.
+std::string in_the_way(const Facts& facts, std::size_t layer) {
+  const Scape& scape = facts.bodies.scape();
+  const WaterLevel& level = facts.bodies.levels()[layer];
+  std::vector<double> taken_l(scape.pieces.size(), 0);
+  const TankGrid& grid = scape.grid;
+  const double cell_l = grid.cell_cm * grid.cell_cm * grid.cell_cm / 1000;
+  for (std::size_t cell = 0; cell < scape.solid.size(); ++cell) {
+    if (!scape.solid[cell] || grid.taken[cell]) continue;
+    const double y_cm =
+        grid.y_cm(static_cast<double>(cell / (static_cast<std::size_t>(grid.size.x) * static_cast<std::size_t>(grid.size.z))));
+    if (y_cm >= level.low_cm && y_cm < level.high_cm) taken_l[scape.solid[cell] - 1u] += cell_l;
+  }
+  const auto most = std::max_element(taken_l.begin(), taken_l.end());
+  if (most == taken_l.end() || *most < 0.1 * facts.room.layers[layer].water_l) return "";
+  return " " + capital(piece_words(facts.plan, static_cast<std::size_t>(most - taken_l.begin()))) + " takes " +
+         amount(*most, *most < 20 ? 1 : 0, "L") + " of it.";
+}
+
 void tell_layer(const Facts& facts, std::size_t layer, Severity severity, Finding& finding) {
   const Layer& room = facts.room.layers[layer];
   const std::vector<Part> parts = layer_parts(facts, layer);
@@ -54,6 +87,7 @@ void tell_layer(const Facts& facts, std::size_t layer, Severity severity, Findin
     finding.remedy = "Add nothing more at this level";
     return;
   }
+  finding.why += in_the_way(facts, layer) + spilling(facts, layer);
   remedy_by_fewer(facts, parts, goal_of(in_view(limits::crowding, facts.plan.strictness)) / *room.crowding, in_proportion,
                   finding);
 }

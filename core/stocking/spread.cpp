@@ -11,6 +11,7 @@
 #include "stocking/limits.h"
 #include "stocking/over_depth.h"
 #include "stocking/room.h"
+#include "stocking/spill.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -33,47 +34,9 @@ struct Rows {
 /// What one group asks of the spots.
 struct Wish {
   Demand demand;
-  std::array<double, 3> count{};
-  std::vector<float> open_l;  ///< water that is open to it
+  std::array<double, 3> count{};  ///< in each level
+  std::vector<float> open_l;      ///< water that is open to it
 };
-
-/// Crowding of a level.
-double taken(const std::vector<Wish>& wishes, const LayerWater& water, std::size_t level) {
-  double sum = 0;
-  for (const Wish& wish : wishes) {
-    const double open = open_l(wish.demand, water, level);
-    if (wish.count[level] > 0 && open > 0) sum += wish.count[level] * wish.demand.personal_l / open;
-  }
-  return sum;
-}
-
-/// Moves what is over in full levels, as shares of what each level has open, to levels with room.
-void spill(const LayerWater& water, std::vector<Wish>& wishes, std::vector<GroupSpread>& groups) {
-  for (std::size_t level = 0; level < 3; ++level) {
-    const double full = taken(wishes, water, level);
-    if (!(full > 1)) continue;
-    for (std::size_t g = 0; g < wishes.size(); ++g) {
-      Wish& wish = wishes[g];
-      double over = wish.count[level] * (1 - 1 / full);
-      std::array<bool, 3> tried{};
-      tried[level] = true;
-      for (int other = 0; other < 2 && over > 0; ++other) {
-        std::size_t best = level;
-        for (std::size_t to = 0; to < 3; ++to)
-          if (!tried[to] && wish.demand.depth[to] > 0 && (best == level || wish.demand.depth[to] > wish.demand.depth[best]))
-            best = to;
-        if (best == level) break;
-        tried[best] = true;
-        const double open = open_l(wish.demand, water, best);
-        const double moved = std::clamp((1 - taken(wishes, water, best)) * open / wish.demand.personal_l, 0.0, over);
-        wish.count[best] += moved;
-        wish.count[level] -= moved;
-        over -= moved;
-      }
-      groups[g].without_room += over;
-    }
-  }
-}
 
 /// The tank in cells and spots.
 struct Ground {
@@ -284,21 +247,24 @@ Spread spread_of(const Plan& plan, const std::vector<Kept>& stock, BodyRooms& bo
   std::vector<float> fenced;
   const LayerWater water = to_litres(ground, whole_l, plant_share(plan.planting.value_or(Planting::none)), growth, out, fenced);
 
-  std::vector<Wish> wishes;
+  std::vector<Demand> demands;
   std::vector<const Species*> kinds;
   for (const Kept& kept : stock) {
     if (!kept.species) continue;
-    Wish wish{.demand = demand_of(kept, bodies), .count = {}, .open_l = {}};
-    for (std::size_t level = 0; level < 3; ++level) wish.count[level] = wish.demand.count * wish.demand.depth[level];
-    wishes.push_back(std::move(wish));
+    demands.push_back(demand_of(kept, bodies));
     kinds.push_back(kept.species);
     out.groups.push_back(
         {.species = kept.id, .in_level = {}, .without_room = 0, .fish = std::vector<double>(out.size.cells(), 0)});
   }
-  spill(water, wishes, out.groups);
-  for (std::size_t g = 0; g < wishes.size(); ++g)
+  std::vector<Spilled> places = spilled(demands, water);
+  std::vector<Wish> wishes;
+  for (std::size_t g = 0; g < demands.size(); ++g) {
+    wishes.push_back({demands[g], places[g].count, {}});
+    out.groups[g].without_room = places[g].without_room;
     look_for_places(ground, *kinds[g], bodies, out, fenced, wishes[g], out.groups[g].fish);
-  for (std::size_t level = 0; level < 3; ++level) settle(ground, level, taken(wishes, water, level), wishes, out);
+    places[g].count = wishes[g].count;
+  }
+  for (std::size_t level = 0; level < 3; ++level) settle(ground, level, crowding_of(demands, places, water, level), wishes, out);
   return out;
 }
 

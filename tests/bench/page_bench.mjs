@@ -142,11 +142,30 @@ async function drag(browser, server) {
   print(`a frame while a species is dragged over the bench plan, median of ${costs.length}`, rounded(median(costs)), 8, 'ms');
 }
 
+async function swim(browser, server) {
+  const file = path.join(os.tmpdir(), `swim-${process.pid}.json`);
+  const plan = JSON.parse(fs.readFileSync(path.join(tests, 'plans/bench-8-14.json'), 'utf8'));
+  for (const group of plan.stock) group.count *= 8;
+  fs.writeFileSync(file, JSON.stringify(plan));
+  const link = execFileSync(process.env.SHOAL, ['link', file], { encoding: 'utf8' }).trim();
+  fs.unlinkSync(file);
+  const planner = await Planner.open(browser, server.url + link.slice(link.indexOf('#')), { width: 1440, height: 900, init: watch });
+  const { x, y, width, height } = await planner.rect('tool.swim');
+  await planner.page.mouse.click(x + width / 2, y + height / 2);
+  await sleep(1500);
+  await planner.page.evaluate(() => { window.frame_costs.length = 0; });
+  await sleep(4000);
+  const costs = await planner.page.evaluate(() => window.frame_costs);
+  await planner.close();
+  print(`a frame while 200 fish swim, median of ${costs.length}`, rounded(median(costs)), 16.7, 'ms');
+}
+
 const browser = await launch(), server = await serve();
 await bytes(browser, server);
 await start(browser, server);
 await rest_and_answer(browser, server);
 await drag(browser, server);
+await swim(browser, server);
 await browser.close();
 await server.close();
 process.exit(all_ok ? 0 : 1);

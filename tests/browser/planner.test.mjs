@@ -3,7 +3,7 @@
 // back, send it to a friend.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { Planner, launch, serve, sleep } from './harness.mjs';
+import { Planner, different_pixels, launch, serve, sleep } from './harness.mjs';
 
 let browser, server;
 before(async () => {
@@ -117,6 +117,83 @@ describe('a keeper at a desk', () => {
     assert.deepEqual((await planner.state()).plan, start.plan);
     await planner.drag(row, { x: 200, y: 890 });
     assert.deepEqual((await planner.state()).plan, start.plan);
+  }));
+
+  test('what is laid over the tank is chosen, kept and told where the pointer is', () => with_planner({}, async planner => {
+    const plain = await planner.picture('planner-no-overlay');
+    const pictures = [];
+    for (const [i, name] of ['crowding', 'clearance', 'cover', 'territory'].entries()) {
+      await planner.click('tool.overlay');
+      await planner.click(`tool.overlay/${i + 1}`);
+      await planner.page.mouse.move(5, 5);
+      await planner.idle(250);
+      pictures.push(await planner.picture(`planner-${name}`));
+    }
+    assert.ok(different_pixels(plain, pictures[0]) > 2000 && different_pixels(pictures[0], pictures[1]) > 2000 && different_pixels(pictures[1], pictures[2]) > 2000);
+    await planner.press('c');
+    await planner.page.mouse.move(5, 5);
+    await planner.idle(250);
+    assert.ok(different_pixels(await planner.picture('planner-crowding-by-key'), pictures[0]) < 1500, 'C lays crowding over it');
+    const tank = await planner.rect('tank.front');
+    await planner.page.mouse.move(tank.x + tank.width * 0.45, tank.y + tank.height * 0.5);
+    await planner.idle(250);
+    assert.ok(different_pixels(await planner.picture('planner-spot'), pictures[0]) > 1500, 'the spot under the pointer is told');
+  }));
+
+  test('the wheel brings the tank nearer about the pointer, Fit shows the whole of it', () => with_planner({}, async planner => {
+    const before = await planner.rect('tank.piece/2');
+    await planner.page.mouse.move(before.x + before.width / 2, before.y + before.height / 2);
+    for (let i = 0; i < 3; i++) await planner.page.mouse.wheel(0, -100);
+    await planner.idle(250);
+    const near = await planner.rect('tank.piece/2');
+    assert.ok(near.width > before.width * 1.8, `${before.width} grew to ${near.width} only`);
+    assert.ok(Math.abs(near.x + near.width / 2 - before.x - before.width / 2) < before.width / 2, 'what is under the pointer stays there');
+    // A piece is moved there as far as the pointer goes.
+    const { plan } = await planner.state();
+    await planner.page.mouse.down();
+    await planner.page.mouse.move(before.x + before.width / 2 + 60, before.y + before.height / 2, { steps: 6 });
+    await planner.page.mouse.up();
+    await planner.idle(250);
+    const moved = (await planner.state()).plan;
+    assert.notDeepEqual(moved.pieces, plan.pieces);
+    await planner.press('Control+z');
+    await planner.click('tank.fit');
+    await planner.idle(250);
+    assert.ok(Math.abs((await planner.rect('tank.piece/2')).width - before.width) < 1);
+    await planner.press('z');
+    assert.ok((await planner.rect('tank.piece/2')).width > before.width * 1.1, 'Z does the same');
+  }));
+
+  test('fish swim while Swim is on, and stand still under reduced motion', async () => {
+    await with_planner({}, async planner => {
+      const at = await planner.rect('tool.swim');
+      await planner.page.mouse.click(at.x + at.width / 2, at.y + at.height / 2);
+      await planner.page.waitForTimeout(600);
+      const one = await planner.frames();
+      const rect = (await planner.state()).rects['tank.fish/trigonostigma-heteromorpha'];
+      await planner.page.waitForTimeout(1500);
+      assert.ok(await planner.frames() > one + 10, 'it goes on drawing');
+      assert.notDeepEqual((await planner.state()).rects['tank.fish/trigonostigma-heteromorpha'], rect);
+      await planner.page.mouse.click(at.x + at.width / 2, at.y + at.height / 2);
+      await planner.idle(300);
+    });
+    await with_planner({ reducedMotion: 'reduce' }, async planner => {
+      await planner.click('tool.swim');
+      await planner.idle(300);
+    });
+  });
+
+  test('numbers of a file arrive to the last figure', () => with_planner({}, async planner => {
+    const { plan } = await planner.state();
+    const odd = [88.45, 1e-3, 12.345678901234567, 4.35e1, 0.1, 30.000000000000004];
+    plan.pieces = odd.map(x_cm => ({ kind: 'stone', x_cm, z_cm: 20, base_cm: 0, length_cm: 5, depth_cm: 5, height_cm: 5, turn_deg: 0, mirror: false }));
+    await planner.page.evaluate(text => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([text], 'odd.json', { type: 'application/json' }));
+      document.getElementById('drawing').dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true }));
+    }, JSON.stringify(plan));
+    await planner.page.waitForFunction(() => JSON.parse(window.UTF8ToString(window.Module._state_json())).plan.pieces[0].kind === 'stone');
+    assert.deepEqual((await planner.state()).plan.pieces.map(piece => piece.x_cm), odd);
   }));
 
   test('the same by keyboard alone: search, pick up, number, drop', () => with_planner({}, async planner => {

@@ -56,6 +56,21 @@ TEST(CrowdingLayers, NameWhoFillsThem) {
   EXPECT_EQ(finding->species, std::vector<std::string>{"own--large"}) << "one small fish among three large is not the cause";
 }
 
+TEST(CrowdingLayers, SayWhatStandsInTheWayAndWhoFindsRoomElsewhere) {
+  Species species = living_at(1);
+  species.life.depth = {0.2, 0.7, 0.1};
+  Plan plan = sixty_litres().fish(species, 14);
+  const std::string open = finding_of(assess(plan, none), "crowding-mid")->why;
+  EXPECT_NE(open.find("At other levels "), std::string::npos) << open;
+  EXPECT_EQ(open.find("takes"), std::string::npos) << open;
+  plan.pieces = {Piece{.kind = "block", .x_cm = 20, .z_cm = 20, .length_cm = 24, .depth_cm = 24, .height_cm = 24}};
+  const std::string blocked = finding_of(assess(plan, none), "crowding-mid")->why;
+  EXPECT_NE(blocked.find("takes 5."), std::string::npos) << blocked << ": 24 x 24 cm in a third of 27.5 cm";
+  plan.stock[0].count = 60;
+  const std::string full = finding_of(assess(plan, none), "crowding-mid")->why;
+  EXPECT_NE(full.find("No other level has room for them."), std::string::npos) << full;
+}
+
 TEST(CrowdingBottom, IsAlsoShortOfFloorForShoals) {
   // Shallow demands on the water, a small floor: 1080 cm2 can be used, one catfish wants 194.
   Species catfish = sample_species("own--catfish", Style::bottom_shoal, 5);
@@ -85,6 +100,15 @@ TEST(Territory, CountsPairsOnceAndRivalsEach) {
   EXPECT_EQ(at(GroupKind::solitary, 1), std::nullopt);
   EXPECT_EQ(at(GroupKind::solitary, 3), Severity::strain);
   EXPECT_EQ(at(GroupKind::solitary, 4), Severity::harm);
+}
+
+TEST(Territory, WantsLessFloorWherePiecesBreakTheSight) {
+  Plan open = a_plan().tank(90, 30, 40).fish(holder(GroupKind::solitary), 2), broken = open;
+  broken.pieces = {Piece{.kind = "slate", .x_cm = 45, .z_cm = 15, .length_cm = 2, .depth_cm = 30, .height_cm = 30}};
+  const Room before = assess(open, none).room, after = assess(broken, none).room;
+  EXPECT_EQ(before.sight_factor, 1);
+  EXPECT_NEAR(after.sight_factor, 0.6, 1e-12) << "handbook: 1 - 0.4 s, and neither sees the other";
+  EXPECT_LT(*after.floor_crowding, *before.floor_crowding * 0.7);
 }
 
 TEST(Territory, GivesAFemaleOfAHaremLessThanAMale) {

@@ -63,14 +63,19 @@ constexpr std::array<Quantity, 4> quantities{{
 /// Spare in parts of what is wanted, at most 1: 0 at the limit itself.
 double spare_share(double have, double asked) { return asked > 0 ? std::min(1.0, have / asked - 1) : 1; }
 
+BodyRooms brought_up(BodyRooms bodies, const Plan& plan) {
+  update(bodies, plan);
+  return bodies;
+}
+
 }  // namespace
 
-ShelfSearch::ShelfSearch(const Plan& plan, const Catalog& catalog)
+ShelfSearch::ShelfSearch(const Plan& plan, const Catalog& catalog, BodyRooms known)
     : plan_(plan),
       catalog_(catalog),
       stock_(resolve_stock(plan_, catalog_)),
       volume_(volume_of(plan_)),
-      bodies_(bodies_of(plan_)),
+      bodies_(brought_up(std::move(known), plan_)),
       room_(room_of(plan_, stock_, volume_, bodies_)),
       largest_(plan_, catalog_, by_id(stock_), volume_, room_, bodies_) {}
 

@@ -52,7 +52,7 @@ struct ShelfAnswer {
 /// must outlive it.
 class ShelfSearch {
  public:
-  ShelfSearch(const Plan& plan, const Catalog& catalog);
+  ShelfSearch(const Plan& plan, const Catalog& catalog, BodyRooms known = {});
   ShelfSearch(const ShelfSearch&) = delete;
   ShelfSearch& operator=(const ShelfSearch&) = delete;
 

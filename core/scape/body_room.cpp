@@ -3,8 +3,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstring>
 
 #include "scape/circuit.h"
+#include "scape/marks.h"
 #include "scape/straight_run.h"
 #include "tank/volume.h"
 
@@ -109,19 +111,17 @@ SwimSlice BodyRooms::slice_of(const Class& one, int y) const {
                   true_cell_cm(inside_width_cm(scape_.tank), size.z),
                   {}};
   slice.ways.resize(static_cast<std::size_t>(size.x) * static_cast<std::size_t>(size.z));
-  for (std::size_t i = 0; i < slice.ways.size(); ++i) {
-    const std::size_t cell = first + i;
-    const std::int32_t squared = scape_.distances.squared[cell];
-    const std::uint16_t growth = scape_.growth[cell];
-    Way way = squared >= one.least_squared ? Way::clear : squared > 0 ? Way::near : Way::closed;
-    if (growth && way != Way::closed) {
-      if (scape_.pieces[growth - 1u].kind->gap_cm <= one.stopped_by_gap)
-        way = Way::closed;
-      else if (way == Way::clear)
-        way = Way::slow;
+  mark_ways(scape_.distances.squared.data() + first, slice.ways.size(), one.least_squared, slice.ways.data());
+  for (std::size_t piece = 0; piece < scape_.pieces.size(); ++piece)
+    for (const CellRun& run : scape_.growth_runs[piece]) {
+      if (run.y != y) continue;
+      const bool stops = scape_.pieces[piece].kind->gap_cm <= one.stopped_by_gap;
+      for (std::size_t i = size.at(run.first_x, run.z, 0), end = size.at(run.last_x, run.z, 0); i <= end; ++i) {
+        Way& way = slice.ways[i];
+        if (way == Way::closed || scape_.growth[first + i] != piece + 1) continue;
+        way = stops ? Way::closed : way == Way::clear ? Way::slow : way;
+      }
     }
-    slice.ways[i] = way;
-  }
   if (one.regions.runs.empty()) return slice;
   // What is clear but cut off is only water to look at.
   for (int k = 0; k < size.z; ++k) {
@@ -142,7 +142,9 @@ std::vector<std::pair<int, SwimSlice>> BodyRooms::unlike_slices(const Class& one
   for (int n = 0; n < count; ++n) {
     const int y = n % 2 == 0 ? middle + n / 2 : middle - (n + 1) / 2;
     SwimSlice slice = slice_of(one, y);
-    const auto alike = [&](const std::pair<int, SwimSlice>& other) { return other.second.ways == slice.ways; };
+    const auto alike = [&](const std::pair<int, SwimSlice>& other) {
+      return std::memcmp(other.second.ways.data(), slice.ways.data(), slice.ways.size()) == 0;
+    };
     if (std::none_of(slices.begin(), slices.end(), alike)) slices.emplace_back(y, std::move(slice));
   }
   return slices;
@@ -153,7 +155,7 @@ void BodyRooms::find_reach(Class& one) {
   if (scape_.pieces.empty()) return;
   const GridSize& size = scape_.grid.size;
   Cells clear(size.cells());
-  for (std::size_t cell = 0; cell < clear.size(); ++cell) clear[cell] = scape_.distances.squared[cell] >= one.least_squared;
+  mark_clear(scape_.distances.squared.data(), clear.size(), one.least_squared, clear.data());
   for (std::size_t piece = 0; piece < scape_.pieces.size(); ++piece)
     if (scape_.pieces[piece].kind->gap_cm <= one.stopped_by_gap)
       for (const CellRun& run : scape_.growth_runs[piece])

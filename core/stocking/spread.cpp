@@ -84,38 +84,32 @@ std::vector<float> look_over(const Ground& ground, Spread& out) {
   out.water_l.assign(spots, 0);
   out.clear_cm.assign(spots, 0);
   out.cover_cm.assign(spots, no_cover_cm);
-  Cells sheltering(cells.cells(), 0);
+  Cells sheltering(spots, 0);
   bool any_shelter = false;
   std::size_t cell = 0;
   for (int y = 0; y < cells.y; ++y)
-    for (int z = 0; z < cells.z; ++z)
+    for (int z = 0; z < cells.z; ++z) {
+      const std::size_t first = ground.spot(0, z, y);
       for (int x = 0; x < cells.x; ++x, ++cell) {
-        const std::size_t spot = ground.spot(x, z, y);
+        const std::size_t spot = first + static_cast<std::size_t>(ground.of_x[static_cast<std::size_t>(x)]);
         const std::int32_t squared = ground.squared[cell];
-        if (const int number = !ground.scape               ? 0
-                               : ground.scape->solid[cell] ? ground.scape->solid[cell]
-                                                           : ground.scape->growth[cell];
-            number && !ground.grid.taken[cell]) {
-          const PieceKind& kind = *ground.scape->pieces[static_cast<std::size_t>(number - 1)].kind;
-          if (kind.shelter >= sheltering_from || kind.hides > 0) sheltering[cell] = any_shelter = true;
-          if (squared) growth[spot] += kind.filled;
+        if (squared) {
+          ++out.water_l[spot];
+          out.clear_cm[spot] = std::max(out.clear_cm[spot], static_cast<float>(squared));
         }
-        if (!squared) continue;
-        ++out.water_l[spot];
-        out.clear_cm[spot] = std::max(out.clear_cm[spot], static_cast<float>(squared));
+        if (!ground.scape) continue;
+        const int number = ground.scape->solid[cell] ? ground.scape->solid[cell] : ground.scape->growth[cell];
+        if (!number || ground.grid.taken[cell]) continue;
+        const PieceKind& kind = *ground.scape->pieces[static_cast<std::size_t>(number - 1)].kind;
+        if (kind.shelter >= sheltering_from || kind.hides > 0) sheltering[spot] = any_shelter = true;
+        if (squared) growth[spot] += kind.filled;
       }
+    }
   for (float& clear : out.clear_cm) clear = std::max(0.0f, (std::sqrt(clear) - 0.5f) * static_cast<float>(ground.grid.cell_cm));
   if (any_shelter) {
-    const std::vector<std::int32_t> away = squared_distances(cells, sheltering);
-    std::vector<std::int32_t> nearest(spots, far_away);
-    for (std::size_t at = 0, y = 0; y < ground.of_y.size(); ++y)
-      for (std::size_t z = 0; z < ground.of_z.size(); ++z)
-        for (std::size_t x = 0; x < ground.of_x.size(); ++x, ++at) {
-          std::int32_t& near = nearest[ground.spot(static_cast<int>(x), static_cast<int>(z), static_cast<int>(y))];
-          near = std::min(near, away[at]);
-        }
-    for (std::size_t i = 0; i < spots; ++i)
-      out.cover_cm[i] = std::sqrt(static_cast<float>(nearest[i])) * static_cast<float>(ground.grid.cell_cm);
+    const std::vector<std::int32_t> away = squared_distances(ground.size, sheltering);
+    const auto step_cm = static_cast<float>((out.step_x_cm + out.step_z_cm + out.step_y_cm) / 3);
+    for (std::size_t i = 0; i < spots; ++i) out.cover_cm[i] = std::sqrt(static_cast<float>(away[i])) * step_cm;
   }
   return growth;
 }

@@ -28,8 +28,8 @@ struct Spread {
   std::vector<float> water_l;                          ///< net of solids
   std::vector<float> crowding;                         ///< room wanted over room open; below 0 where no water is
   std::vector<float> clear_cm;                         ///< from there to the nearest glass, substrate, surface or solid
-  std::vector<float> cover_cm;                         ///< to the nearest spot that shelters; `no_cover_cm` where there is none
-  std::vector<GroupSpread> groups;                     ///< known species, in stock order
+  std::vector<float> cover_cm;      ///< to the nearest spot that shelters, to about 1 cm in 5; `no_cover_cm`: there is none
+  std::vector<GroupSpread> groups;  ///< known species, in stock order
 };
 inline constexpr float no_cover_cm = 1e6f;
 

@@ -112,7 +112,9 @@ void follow_spread(App& app) {
   if (app.spread.version > 0 && app.spread_of == app.shown) return;
   const double now_s = ImGui::GetTime();
   const bool dragging = ImGui::IsMouseDown(ImGuiMouseButton_Left);
-  if ((dragging || app.preferences.overlay == Overlay::none) && now_s < app.spread_at_s + rest_s) {
+  const bool seen = app.preferences.overlay != Overlay::none;
+  if (dragging && !seen) return;
+  if ((dragging || !seen) && now_s < app.spread_at_s + rest_s) {
     platform::wake_in(static_cast<int>((app.spread_at_s + rest_s - now_s) * 1000) + 10);
     return;
   }

@@ -75,8 +75,8 @@ void tell_page(App& app);
 /// Looks for the remedies that need a search when the plan has rested long enough.
 void search_remedies(App& app);
 
-/// Works out who is where in what is shown: at once where that is to be seen, in the midst of a drag ten times a second, else
-/// when the plan rests.
+/// Works out who is where in what is shown: at once where that is to be seen, in the midst of a drag eight times a second, else
+/// a little later and not before a drag has ended.
 void follow_spread(App& app);
 
 /// Works out `shown` and its assessment from what is held or pointed at.

@@ -253,12 +253,13 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }
 
-/// A slice of the work in each frame but the first, which is waited for.
+/// A slice of the work in each frame but the first, which is waited for. A plan that changes in the midst of a drag is not begun.
 void go_on(ShelfWork& work, const Look& look) {
+  if (work.search && ImGui::IsMouseDown(ImGuiMouseButton_Left) && !(work.search->plan() == look.plan)) return;
   if (ImGui::GetFrameCount() <= 1)
-    begin_work(work, look.plan, look.catalog);
+    begin_work(work, look.plan, look.catalog, look.shown_bodies);
   else
-    work_on(work, look.plan, look.catalog);
+    work_on(work, look.plan, look.catalog, 4, look.shown_bodies);
   if (!work.done()) platform::wake(1);
 }
 

@@ -5,17 +5,17 @@
 
 namespace shoalwright {
 
-void begin_work(ShelfWork& work, const Plan& plan, const Catalog& catalog) {
+void begin_work(ShelfWork& work, const Plan& plan, const Catalog& catalog, const BodyRooms& known) {
   if (work.search && work.search->plan() == plan) return;
-  work.search = std::make_unique<ShelfSearch>(plan, catalog);
+  work.search = std::make_unique<ShelfSearch>(plan, catalog, known);
   work.kinds = shelf_kinds(work.search->plan(), catalog);
   work.next = 0;
   ++work.revision;
 }
 
-bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms) {
+bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms, const BodyRooms& known) {
   using Clock = std::chrono::steady_clock;
-  begin_work(work, plan, catalog);
+  begin_work(work, plan, catalog, known);
   if (work.done()) return true;
   const Clock::time_point begin = Clock::now();
   do {

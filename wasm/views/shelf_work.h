@@ -23,11 +23,11 @@ struct ShelfWork {
   bool done() const { return search != nullptr && next >= kinds.size(); }
 };
 
-/// Begins anew where `plan` is another than before; answers nothing yet.
-void begin_work(ShelfWork& work, const Plan& plan, const Catalog& catalog);
+/// Begins anew where `plan` is another than before; answers nothing yet. `known`: what bodies find in this plan or one like it.
+void begin_work(ShelfWork& work, const Plan& plan, const Catalog& catalog, const BodyRooms& known = {});
 
 /// Goes on for about `budget_ms` (one kind at least), beginning anew where `plan` is another than before. True when all is done.
-bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms = 4);
+bool work_on(ShelfWork& work, const Plan& plan, const Catalog& catalog, double budget_ms = 4, const BodyRooms& known = {});
 
 /// The answer of a kind, null while there is none.
 const ShelfAnswer* answer_of(const ShelfWork& work, const std::string& species);

@@ -455,10 +455,13 @@ describe('loading and failing', () => {
 });
 
 describe('kept on the device', () => {
-  const keep = (planner, text, link) => planner.page.evaluate(([text, link]) => {
-    window.Module.page.keep_draft(text);
-    window.Module.page.set_link(link);
-  }, [text, link]);
+  const keep = async (planner, text, link) => {
+    await planner.page.waitForFunction(() => location.hash.startsWith('#p='));  // the program has told its own plan, and will not again
+    await planner.page.evaluate(([text, link]) => {
+      window.Module.page.keep_draft(text);
+      window.Module.page.set_link(link);
+    }, [text, link]);
+  };
   const draft = planner => planner.page.evaluate(() => window.Module.page.draft());
   const others = planner => planner.page.evaluate(() => window.Module.page.drafts.others().map(({ text }) => text));
   const start_link = planner => planner.page.evaluate(() => window.Module.page.link_at_start());

@@ -24,6 +24,8 @@ TEST(Measures, SayWhatTheKeeperReads) {
   EXPECT_EQ(metric.size(90, 45, 45), "90 × 45 × 45 cm");
   EXPECT_EQ(us.size(91.44, 45.72, 40.64), "36 × 18 × 16 in");
   EXPECT_EQ(metric.mass(182.3), "180 kg");
+  EXPECT_EQ(metric.mass(31.4), "31 kg");
+  EXPECT_EQ(metric.mass(0.44), "0.4 kg") << "a handful of pebbles is not nothing";
   EXPECT_EQ(us.mass(45.359237), "100 lb");
 }
 

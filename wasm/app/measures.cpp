@@ -36,8 +36,8 @@ std::string Measures::size(double length_cm, double width_cm, double height_cm) 
 }
 
 std::string Measures::mass(double kg) const {
-  return us ? with_unit(known_text(lb_from_kg(kg), lb_from_kg(kg) < 200 ? 1 : 10), "lb")
-            : with_unit(known_text(kg, kg < 100 ? 1 : 5), "kg");
+  const double step = kg < 10 ? 0.1 : kg < 90 ? 1 : us ? 10 : 5;
+  return us ? with_unit(known_text(lb_from_kg(kg), step), "lb") : with_unit(known_text(kg, step), "kg");
 }
 
 double Measures::temperature_out(double c) const { return us ? f_from_c(c) : c; }

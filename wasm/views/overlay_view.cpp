@@ -120,8 +120,7 @@ std::string overlay_legend(const Look& look) {
       if (all.homes.empty()) return "no one here holds ground";
       std::string text = all.homes.size() == 1 ? "one holds ground" : std::to_string(all.homes.size()) + " hold ground";
       const auto broken = std::count_if(all.lines.begin(), all.lines.end(), [](const SightLine& line) { return line.broken; });
-      if (!all.lines.empty())
-        text += ", sight broken on " + std::to_string(broken) + " of " + std::to_string(all.lines.size()) + " ways";
+      if (!all.lines.empty()) text += ", sight broken " + std::to_string(broken) + " of " + std::to_string(all.lines.size());
       return text;
     }
     case Overlay::none: break;

@@ -41,8 +41,7 @@ std::vector<Part> layer_parts(const Facts& facts, std::size_t layer) {
 std::vector<Part> floor_parts(const Facts& facts) {
   std::vector<Part> parts;
   for (const Kept& kept : facts.stock)
-    if (kept.species)
-      parts.push_back({&kept, floor_demand_cm2(kept, kept.count) * (holds_floor(*kept.species) ? facts.room.sight_factor : 1)});
+    if (kept.species) parts.push_back({&kept, floor_taken_cm2(kept, facts.room.sight_factor)});
   return parts;
 }
 

@@ -18,9 +18,13 @@ double floor_demand_cm2(const Kept& kept, int count) {
          floor_need_cm2(species.life.style, species.size.body, species.size.adult_tl_cm);
 }
 
+double floor_taken_cm2(const Kept& kept, double sight_factor) {
+  return floor_demand_cm2(kept, kept.count) * (holds_floor(*kept.species) ? sight_factor : 1);
+}
+
 double floor_wanted_cm2(const std::vector<Kept>& stock, double sight_factor) {
   double wanted = 0;
-  for (const Kept& kept : stock) wanted += floor_demand_cm2(kept, kept.count) * (holds_floor(*kept.species) ? sight_factor : 1);
+  for (const Kept& kept : stock) wanted += floor_taken_cm2(kept, sight_factor);
   return wanted;
 }
 

@@ -14,8 +14,11 @@ bool holds_floor(const Species& species);
 /// count than its own has no known sexes. The species must be known.
 double floor_demand_cm2(const Kept& kept, int count);
 
-/// Floor that the whole stock takes, cm2; `sight_factor` is what is left of the ground of holders whose sight of each other is
-/// broken (territory.h). Every species must be known.
+/// The same of the group as it is, where `sight_factor` is what is left of the ground of holders whose sight of each other is
+/// broken (territory.h).
+double floor_taken_cm2(const Kept& kept, double sight_factor);
+
+/// Floor that the whole stock takes, cm2. Every species must be known.
 double floor_wanted_cm2(const std::vector<Kept>& stock, double sight_factor);
 
 }  // namespace shoalwright

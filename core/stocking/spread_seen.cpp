@@ -37,6 +37,16 @@ void below(const GridSize& size, int column, int row, Visit&& visit) {
   for (int y = 0; y < size.y; ++y) visit(size.at(column, size.z - 1 - row, y));
 }
 
+template <typename Spots>
+std::vector<double> fish_in(const Spread& spread, Spots&& spots) {
+  std::vector<double> fish;
+  for (const GroupSpread& group : spread.groups) {
+    fish.push_back(0);
+    spots([&](std::size_t i) { fish.back() += group.fish[i]; });
+  }
+  return fish;
+}
+
 }  // namespace
 
 SpreadSeen seen_from_front(const Spread& spread) {
@@ -48,21 +58,11 @@ SpreadSeen seen_from_above(const Spread& spread) {
 }
 
 std::vector<double> fish_behind(const Spread& spread, int column, int row) {
-  std::vector<double> fish;
-  for (const GroupSpread& group : spread.groups) {
-    fish.push_back(0);
-    behind(spread.size, column, row, [&](std::size_t i) { fish.back() += group.fish[i]; });
-  }
-  return fish;
+  return fish_in(spread, [&](auto&& visit) { behind(spread.size, column, row, visit); });
 }
 
 std::vector<double> fish_below(const Spread& spread, int column, int row) {
-  std::vector<double> fish;
-  for (const GroupSpread& group : spread.groups) {
-    fish.push_back(0);
-    below(spread.size, column, row, [&](std::size_t i) { fish.back() += group.fish[i]; });
-  }
-  return fish;
+  return fish_in(spread, [&](auto&& visit) { below(spread.size, column, row, visit); });
 }
 
 }  // namespace shoalwright

@@ -8,7 +8,7 @@
 #include "scape/sight.h"
 #include "stocking/body.h"
 #include "stocking/crowding.h"
-#include "stocking/style.h"
+#include "stocking/floor.h"
 #include "tank/outline.h"
 #include "tank/volume.h"
 #include "units/order.h"
@@ -153,7 +153,7 @@ Territories territories_of(const Plan& plan, const std::vector<Kept>& stock, con
   for (const Kept& kept : stock) {
     if (kept.species == nullptr) continue;
     const Species& s = *kept.species;
-    if (!style_facts(s.life.style).holds_floor) continue;
+    if (!holds_floor(s)) continue;
     const double count = std::ceil(floor_count(true, s.life.group.kind, kept.count, kept.males, kept.females) - slack);
     Holder holder{.species = &s, .count = static_cast<int>(std::min(count, static_cast<double>(most_homes)))};
     holder.radius_cm = std::sqrt(floor_need_cm2(s.life.style, s.size.body, s.size.adult_tl_cm) / std::numbers::pi);

@@ -1,45 +1,16 @@
 // SPDX-License-Identifier: MIT
 // How long an assessment of the bench plan takes: each figure beside its budget.
-#include <algorithm>
-#include <chrono>
-#include <cstdio>
-#include <vector>
-
 #include "assess/assess.h"
 #include "stocking/layers.h"
 #include "stocking/spread.h"
-#include "support/plan_files.h"
+#include "timing.h"
 
 namespace shoalwright {
 namespace {
 
-/// Median of many runs, ms.
-template <class Work>
-double median_ms(int runs, Work work) {
-  std::vector<double> ms;
-  for (int i = 0; i < runs; ++i) {
-    const auto start = std::chrono::steady_clock::now();
-    work(i);
-    ms.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-  }
-  std::nth_element(ms.begin(), ms.begin() + runs / 2, ms.end());
-  return ms[static_cast<std::size_t>(runs / 2)];
-}
-
-bool print(const char* what, double figure_ms, double budget_ms) {
-  const bool ok = figure_ms <= budget_ms;
-  std::printf("%s: %.3f ms, %g ms, %s\n", what, figure_ms, budget_ms, ok ? "ok" : "over");
-  return ok;
-}
-
 int run() {
-  Plan plan;
-  for (const NamedPlan& named : all_plans())
-    if (named.name.rfind("bench-8-14", 0) == 0) plan = named.plan;
-  if (plan.stock.size() != 8 || plan.pieces.size() != 14) {
-    std::printf("tests/plans/bench-8-14.json is not as it should be\n");
-    return 1;
-  }
+  Plan plan = bench_plan();
+  if (plan.stock.empty()) return 1;
   const Catalog& catalog = the_catalog();
   std::size_t findings = 0;  // so that nothing is optimised away
   bool ok = true;

@@ -7,14 +7,11 @@
 #include <numbers>
 
 #include "support/dice.h"
+#include "support/pieces.h"
 #include "support/samples.h"
 
 namespace shoalwright {
 namespace {
-
-Piece piece_at(const char* kind, double x_cm, double z_cm, double length_cm, double depth_cm, double height_cm) {
-  return {.kind = kind, .x_cm = x_cm, .z_cm = z_cm, .length_cm = length_cm, .depth_cm = depth_cm, .height_cm = height_cm};
-}
 
 Plan pool() { return box_plan(80, 40, 45, 40); }
 
@@ -122,7 +119,7 @@ TEST(Grazing, MorePlantsHaveMoreLeaf) {
 TEST(Grazing, IsTheSameInAMirroredTank) {
   Dice dice(21);
   for (int round = 0; round < 12; ++round) {
-    std::vector<Piece> pieces, mirrored;
+    std::vector<Piece> pieces, reflected;
     for (int n = dice.whole(1, 6); n > 0; --n) {
       Piece piece = piece_at(dice.percent(40)   ? "rock"
                              : dice.percent(50) ? "driftwood"
@@ -130,12 +127,9 @@ TEST(Grazing, IsTheSameInAMirroredTank) {
                              dice.real(5, 75), dice.real(4, 36), dice.real(6, 28), dice.real(5, 18), dice.real(5, 34));
       piece.turn_deg = dice.real(-90, 90);
       pieces.push_back(piece);
-      piece.x_cm = 80 - *piece.x_cm;
-      piece.turn_deg = -piece.turn_deg;
-      piece.mirror = true;
-      mirrored.push_back(piece);
+      reflected.push_back(mirrored(piece, 80));
     }
-    const GrazingSurface here = surface_with(pool(), pieces), there = surface_with(pool(), mirrored);
+    const GrazingSurface here = surface_with(pool(), pieces), there = surface_with(pool(), reflected);
     EXPECT_NEAR(here.glass_cm2, there.glass_cm2, 1e-6);
     EXPECT_NEAR(here.hard_cm2, there.hard_cm2, 1e-6);
     EXPECT_NEAR(here.leaf_cm2, there.leaf_cm2, 1e-6);

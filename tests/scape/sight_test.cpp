@@ -4,14 +4,11 @@
 #include <gtest/gtest.h>
 
 #include "support/dice.h"
+#include "support/pieces.h"
 #include "support/samples.h"
 
 namespace shoalwright {
 namespace {
-
-Piece piece_at(const char* kind, double x_cm, double z_cm, double length_cm, double depth_cm, double height_cm) {
-  return {.kind = kind, .x_cm = x_cm, .z_cm = z_cm, .length_cm = length_cm, .depth_cm = depth_cm, .height_cm = height_cm};
-}
 
 Scape scape_with(std::vector<Piece> pieces) {
   Plan plan = box_plan(80, 30, 40, 37);
@@ -65,18 +62,15 @@ TEST(Sight, IsMutualAndMirroredWithTheTank) {
   Dice dice(5);
   int hidden = 0, seen = 0;
   for (int round = 0; round < 30; ++round) {
-    std::vector<Piece> pieces, mirrored;
+    std::vector<Piece> pieces, reflected;
     for (int n = dice.whole(1, 5); n > 0; --n) {
       Piece piece = piece_at(dice.percent(50) ? "stone" : "stem-plants", dice.real(5, 75), dice.real(4, 26), dice.real(5, 25),
                              dice.real(4, 16), dice.real(5, 30));
       piece.turn_deg = dice.real(-90, 90);
       pieces.push_back(piece);
-      piece.x_cm = 80 - *piece.x_cm;
-      piece.turn_deg = -piece.turn_deg;
-      piece.mirror = true;
-      mirrored.push_back(piece);
+      reflected.push_back(mirrored(piece, 80));
     }
-    const Scape scape = scape_with(std::move(pieces)), other = scape_with(std::move(mirrored));
+    const Scape scape = scape_with(std::move(pieces)), other = scape_with(std::move(reflected));
     for (int pair = 0; pair < 60; ++pair) {
       // Half of them on round measures, where lines run along the faces of cells.
       const auto measure = [&](double low, double high) {

@@ -12,6 +12,7 @@
 #include "stocking/room.h"
 #include "stocking/spread_seen.h"
 #include "stocking/style.h"
+#include "support/pieces.h"
 #include "support/random_stock.h"
 #include "tank/volume.h"
 
@@ -47,16 +48,6 @@ Plan named(const std::string& name) {
 }
 
 double sum(const std::vector<double>& values) { return std::accumulate(values.begin(), values.end(), 0.0); }
-
-Plan with_places_mirrored(Plan plan) {
-  plan.pieces = with_places(plan);
-  for (Piece& piece : plan.pieces) {
-    piece.x_cm = inside_length_cm(plan.tank) - *piece.x_cm;
-    if (piece.turn_deg != 0) piece.turn_deg = 360 - piece.turn_deg;
-    piece.mirror = !piece.mirror;
-  }
-  return plan;
-}
 
 TEST(Spread, TheAnimalsOfEachGroupAreItsNumber) {
   int looked_at = 0;
@@ -190,7 +181,7 @@ TEST(Spread, IsMirroredWithTheTank) {
   for (std::uint64_t seed = 1; seed <= 60; seed += plans_step) {
     Plan plan = random_stock(seed);
     plan.pieces = with_places(plan);
-    const Spreading one(plan), other(with_places_mirrored(plan));
+    const Spreading one(plan), other(mirrored(plan));
     ASSERT_EQ(one.spread.size, other.spread.size);
     for (std::size_t g = 0; g < one.spread.groups.size(); ++g) {
       const GridSize& size = one.spread.size;

@@ -9,6 +9,7 @@
 #include "stocking/layers.h"
 #include "support/builders.h"
 #include "support/dice.h"
+#include "support/pieces.h"
 #include "support/random_stock.h"
 #include "tank/outline.h"
 #include "tank/volume.h"
@@ -23,20 +24,6 @@ Species holder(double length_cm, const char* id = "holder") {
 }
 
 Territories homes_of(const Plan& plan) { return territories_of(plan, resolve_stock(plan, the_catalog()), bodies_of(plan)); }
-
-Piece piece_at(const char* kind, double x_cm, double z_cm, double length_cm, double depth_cm, double height_cm) {
-  return {.kind = kind, .x_cm = x_cm, .z_cm = z_cm, .length_cm = length_cm, .depth_cm = depth_cm, .height_cm = height_cm};
-}
-
-Plan mirrored(Plan plan) {
-  const double length_cm = inside_length_cm(plan.tank);
-  for (Piece& piece : plan.pieces) {
-    piece.x_cm = length_cm - *piece.x_cm;
-    piece.turn_deg = -piece.turn_deg;
-    piece.mirror = !piece.mirror;
-  }
-  return plan;
-}
 
 TEST(Territories, AreOnlyHeldByHolders) {
   EXPECT_EQ(homes_of(a_plan()), Territories{});

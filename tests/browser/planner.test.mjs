@@ -164,6 +164,23 @@ describe('a keeper at a desk', () => {
     assert.ok((await planner.rect('tank.piece/2')).width > before.width * 1.1, 'Z does the same');
   }));
 
+  test('two fingers spread bring the tank nearer and change nothing in the plan', () => with_planner({ width: 390, height: 844, hasTouch: true }, async planner => {
+    const { plan } = await planner.state();
+    const before = await planner.rect('tank.piece/2'), tank = await planner.rect('tank.front');
+    const x = tank.x + tank.width / 2, y = tank.y + tank.height / 2;
+    const hand = await planner.context.newCDPSession(planner.page);
+    const touch = (type, ...places) => hand.send('Input.dispatchTouchEvent', { type, touchPoints: places.map((at, id) => ({ x: at, y, id })) });
+    await touch('touchStart', x - 20);
+    await touch('touchStart', x - 20, x + 20);
+    for (let i = 1; i <= 8; i++) await touch('touchMove', x - 20 - 8 * i, x + 20 + 8 * i);
+    await touch('touchEnd');
+    await planner.idle(250);
+    assert.ok((await planner.rect('tank.piece/2')).height > before.height * 1.8);
+    assert.deepEqual((await planner.state()).plan, plan);
+    await planner.click('tank.fit');
+    assert.ok(Math.abs((await planner.rect('tank.piece/2')).height - before.height) < 1);
+  }));
+
   test('fish swim while Swim is on, and stand still under reduced motion', async () => {
     await with_planner({}, async planner => {
       const at = await planner.rect('tool.swim');

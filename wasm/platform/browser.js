@@ -116,7 +116,10 @@ mergeInto(LibraryManager.library, {
       var down = Object.keys(fingers);
       var was = span > 0;
       if (down.length !== 2) {
-        if (!down.length) span = 0;
+        if (was && !down.length) {
+          span = 0;
+          _page_pointer(1, 1, 0, 0, 0, 0);  // nothing hovers under lifted fingers
+        }
         return was;
       }
       var a = fingers[down[0]], b = fingers[down[1]], now = Math.hypot(a[0] - b[0], a[1] - b[1]);

@@ -7,9 +7,9 @@
 #include <utility>
 #include <vector>
 
-#include "scape/regions.h"
+#include "scape/body_class.h"
+#include "scape/filling.h"
 #include "scape/scape.h"
-#include "scape/swim_slice.h"
 
 namespace shoalwright {
 
@@ -32,11 +32,6 @@ struct Lane {
   double height_cm = 0;  ///< over the inside bottom
   std::vector<Point> path;
   bool operator==(const Lane&) const = default;
-};
-
-/// How much of the water of a level pieces fill: shares of it, 0 to 1.
-struct Filling {
-  double solid = 0, growth = 0;
 };
 
 /// What bodies of different size find in the scape of a plan. Worked out when first asked; whoever asks again and again keeps it,
@@ -64,40 +59,25 @@ class BodyRooms {
   Filling filling_at(double height_cm) const;
 
  private:
-  /// Bodies that fit into the same cells.
-  struct Class {
-    std::int32_t least_squared = 1;  ///< distance that the middle keeps, in cells
-    float stopped_by_gap = 0;        ///< growth with gaps up to this stops them, cm
-    int nose = 0;                    ///< cells by which the end of a run reaches beyond the middle
-    bool has_reach = false;
-    std::array<double, 3> reach{1, 1, 1};
-    Regions regions;  ///< none: all that is clear hangs together
-    std::int32_t main_region = 0;
-    std::array<bool, 3> has_run{};
-    std::array<Lane, 3> runs;
-  };
-  struct Round {
+  struct KnownLane {
     std::size_t body_class = 0, level = 0;
     double length_cm = 0;
     Lane lane;
   };
 
-  void find_fillings();
-  Class& class_of(const BodySize& body);
-  void find_reach(Class& one);
-  void find_run(Class& one, std::size_t level);
-  SwimSlice slice_of(const Class& one, int y) const;
-  /// The slices of a level with their numbers, from its middle outward, each that is like an earlier one left out.
-  std::vector<std::pair<int, SwimSlice>> unlike_slices(const Class& one, std::size_t level) const;
+  BodyClass& class_of(const BodySize& body);
+  std::array<double, 3> reach_of(const BodyClass& one) const;
+  Lane straight_lane(BodyClass& one, std::size_t level) const;
   int first_slice(const WaterLevel& level) const;
   int end_slice(const WaterLevel& level) const;
 
   Scape scape_;
   WaterLevels levels_{};
   std::array<Filling, 3> fillings_{};
-  std::vector<Filling> of_slices_;
-  std::vector<Class> classes_;
-  std::vector<Round> rounds_;
+  std::vector<FilledCells> slices_;
+  std::vector<BodyClass> classes_;
+  std::vector<std::array<double, 3>> reaches_;  ///< of each class
+  std::vector<KnownLane> lanes_;
 };
 
 }  // namespace shoalwright

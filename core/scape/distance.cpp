@@ -155,7 +155,11 @@ bool lower_column(Distances& distances, int k, std::vector<std::int16_t>& lowere
   for (int j = 0; j < size.y; ++j) {
     if (lower_row(&distances.in_slice[size.at(0, k, 0)], slice_cells(size), j, size.y, size.x, lowered.data()) == out_of_reach)
       return false;
-    std::copy(lowered.begin(), lowered.end(), distances.squared.begin() + static_cast<std::ptrdiff_t>(size.at(0, k, j)));
+    const std::size_t at = size.at(0, k, j);
+    for (std::size_t i = 0; i < lowered.size(); ++i) {
+      distances.squared[at + i] = lowered[i];
+      distances.near[at + i] = static_cast<std::uint8_t>(std::min<std::int16_t>(lowered[i], 255));
+    }
   }
   return true;
 }
@@ -170,6 +174,7 @@ void update(Distances& distances, const GridSize& size, const Cells& taken) {
     distances.taken.assign(size.cells(), 2);
     distances.in_slice.resize(size.cells());
     distances.squared.resize(size.cells());
+    distances.near.resize(size.cells());
   }
   std::vector<std::int16_t> swept(slice), fresh(slice), lowered(static_cast<std::size_t>(size.x));
   std::vector<char> stale(static_cast<std::size_t>(size.z), anew ? 1 : 0);
@@ -189,6 +194,8 @@ void update(Distances& distances, const GridSize& size, const Cells& taken) {
     if (stale[static_cast<std::size_t>(k)] && !lower_column(distances, k, lowered)) {
       distances.in_slice.clear();
       distances.squared = by_envelopes(size, taken);
+      for (std::size_t at = 0; at < distances.near.size(); ++at)
+        distances.near[at] = static_cast<std::uint8_t>(std::min(distances.squared[at], 255));
       return;
     }
 }

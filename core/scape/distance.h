@@ -25,6 +25,7 @@ struct Distances {
   Cells taken;
   std::vector<std::int16_t> in_slice;  ///< squared distance within each horizontal slice; none where some are too large
   std::vector<std::int32_t> squared;   ///< in all directions, as squared_distances() gives it
+  std::vector<std::uint8_t> near;      ///< the same, 255 where it is that or more
 };
 void update(Distances& distances, const GridSize& size, const Cells& taken);
 

@@ -53,8 +53,8 @@ GrazingSurface grazing_surface_of(const Plan& plan, const Scape& scape) {
   }
   Cells leafy(slice);
   for (std::size_t i = 0; i < scape.pieces.size(); ++i)
-    if (scape.pieces[i].kind->leaf && !scape.pieces[i].kind->floats)
-      for (const CellRun& run : scape.growth_runs[i])
+    if (const PieceKind& kind = *scape.pieces[i].kind; !kind.solid() && kind.leaf && !kind.floats)
+      for (const CellRun& run : scape.runs[i])
         for (int x = run.first_x; x <= run.last_x; ++x)
           if (!grid.taken[size.at(x, run.z, run.y)]) leafy[size.at(x, run.z, 0)] = 1;
   out.leaf_cm2 = leaf_faces * face_cm2 * static_cast<double>(std::count(leafy.begin(), leafy.end(), 1));

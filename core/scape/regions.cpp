@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+#include <numeric>
 
 namespace shoalwright {
 
@@ -12,10 +13,7 @@ namespace {
 /// Sets of numbers that are joined one by one; each is known by its least member.
 class Joined {
  public:
-  std::int32_t add() {
-    parent_.push_back(static_cast<std::int32_t>(parent_.size()));
-    return parent_.back();
-  }
+  explicit Joined(std::size_t count) : parent_(count) { std::iota(parent_.begin(), parent_.end(), 0); }
   std::int32_t of(std::int32_t one) {
     while (parent_[static_cast<std::size_t>(one)] != one) {
       std::int32_t& up = parent_[static_cast<std::size_t>(one)];
@@ -46,32 +44,27 @@ void join_rows(const std::vector<OpenRun>& runs, std::size_t a, std::size_t a_en
 
 }  // namespace
 
-Regions regions_of(const GridSize& size, const Cells& open) {
-  Regions regions;
-  if (size.cells() == 0) return regions;
-  std::vector<OpenRun>& runs = regions.runs;
-  const std::size_t rows = static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y),
-                    deep = static_cast<std::size_t>(size.z);
-  Joined joined;
-  regions.row_begins.reserve(rows + 1);
-  for (std::size_t row = 0; row < rows; ++row) {
-    regions.row_begins.push_back(runs.size());
-    const std::uint8_t* cells = open.data() + row * static_cast<std::size_t>(size.x);
-    for (int i = 0; i < size.x;) {
-      const void* begun = std::memchr(cells + i, 1, static_cast<std::size_t>(size.x - i));
-      if (!begun) break;
-      const int first = static_cast<int>(static_cast<const std::uint8_t*>(begun) - cells);
-      const void* ended = std::memchr(cells + first, 0, static_cast<std::size_t>(size.x - first));
-      i = ended ? static_cast<int>(static_cast<const std::uint8_t*>(ended) - cells) : size.x;
-      runs.push_back({first, i - 1, 0});
-      joined.add();
-    }
-    const std::size_t here = regions.row_begins[row];
-    if (row % deep != 0) join_rows(runs, regions.row_begins[row - 1], here, here, runs.size(), joined);
-    if (row >= deep)
-      join_rows(runs, regions.row_begins[row - deep], regions.row_begins[row - deep + 1], here, runs.size(), joined);
+void add_open_runs(const std::uint8_t* open, int count, std::vector<OpenRun>& runs) {
+  for (int i = 0; i < count;) {
+    const void* begun = std::memchr(open + i, 1, static_cast<std::size_t>(count - i));
+    if (!begun) break;
+    const int first = static_cast<int>(static_cast<const std::uint8_t*>(begun) - open);
+    const void* ended = std::memchr(open + first, 0, static_cast<std::size_t>(count - first));
+    i = ended ? static_cast<int>(static_cast<const std::uint8_t*>(ended) - open) : count;
+    runs.push_back({first, i - 1, 0});
   }
-  regions.row_begins.push_back(runs.size());
+}
+
+void number_regions(const GridSize& size, Regions& regions) {
+  std::vector<OpenRun>& runs = regions.runs;
+  const std::vector<std::size_t>& begins = regions.row_begins;
+  const auto deep = static_cast<std::size_t>(size.z);
+  Joined joined(runs.size());
+  for (std::size_t row = 0; row + 1 < begins.size(); ++row) {
+    if (row % deep != 0) join_rows(runs, begins[row - 1], begins[row], begins[row], begins[row + 1], joined);
+    if (row >= deep) join_rows(runs, begins[row - deep], begins[row - deep + 1], begins[row], begins[row + 1], joined);
+  }
+  regions.cells.clear();
   std::vector<std::int32_t> numbers(runs.size(), -1);
   for (std::size_t run = 0; run < runs.size(); ++run) {
     std::int32_t& number = numbers[static_cast<std::size_t>(joined.of(static_cast<std::int32_t>(run)))];
@@ -82,6 +75,18 @@ Regions regions_of(const GridSize& size, const Cells& open) {
     runs[run].region = number;
     regions.cells[static_cast<std::size_t>(number)] += static_cast<std::size_t>(runs[run].last - runs[run].first + 1);
   }
+}
+
+Regions regions_of(const GridSize& size, const Cells& open) {
+  Regions regions;
+  if (size.cells() == 0) return regions;
+  const auto wide = static_cast<std::size_t>(size.x);
+  regions.row_begins = {0};
+  for (std::size_t at = 0; at < open.size(); at += wide) {
+    add_open_runs(open.data() + at, size.x, regions.runs);
+    regions.row_begins.push_back(regions.runs.size());
+  }
+  number_regions(size, regions);
   return regions;
 }
 

@@ -12,6 +12,7 @@ namespace shoalwright {
 struct OpenRun {
   int first = 0, last = 0;
   std::int32_t region = 0;
+  bool operator==(const OpenRun&) const = default;
 };
 
 /// Water that hangs together: cells that touch by a face. A corner that is cut off is a region of its own.
@@ -23,6 +24,11 @@ struct Regions {
 
 /// `open` has one mark a cell. Regions are numbered from 0 in the order of their first cells.
 Regions regions_of(const GridSize& size, const Cells& open);
+
+/// The two steps of it. The open runs of one row of `count` cells, added to `runs`.
+void add_open_runs(const std::uint8_t* open, int count, std::vector<OpenRun>& runs);
+/// Numbers what hangs together where `runs` and `row_begins` are there.
+void number_regions(const GridSize& size, Regions& regions);
 
 /// The cells in which a body can be whose middle keeps `clearance` cells or more from everything taken.
 Cells cells_clear_by(const std::vector<std::int32_t>& squared_distances, double clearance);

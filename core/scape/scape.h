@@ -14,12 +14,13 @@ namespace shoalwright {
 /// The inside of a tank with its pieces, in cells; without pieces nothing is worked out and there are no cells. Owned by whoever
 /// asks again and again: what has not changed is kept.
 struct Scape {
-  TankGrid grid;                                  ///< glass, air and substrate
-  std::vector<PlacedPiece> pieces;                ///< in the order of the plan
-  std::vector<std::uint16_t> solid;               ///< number of the solid piece in each cell from 1, 0: none
-  std::vector<std::uint16_t> growth;              ///< the same of pieces that slim bodies pass through
-  std::vector<std::vector<CellRun>> growth_runs;  ///< of each such piece, none for solid ones
-  Distances distances;                            ///< from glass, air, substrate and solids
+  TankGrid grid;                           ///< glass, air and substrate
+  std::vector<PlacedPiece> pieces;         ///< in the order of the plan
+  std::vector<std::vector<CellRun>> runs;  ///< the cells of each piece
+  std::vector<std::uint16_t> solid;        ///< number of the solid piece in each cell from 1, 0: none
+  std::vector<std::uint16_t> growth;       ///< the same of pieces that slim bodies pass through
+  std::vector<char> grown_rows;            ///< rows of cells in which there is such growth
+  Distances distances;                     ///< from glass, air, substrate and solids
   // What it was built for.
   Tank tank;
   Substrate substrate;

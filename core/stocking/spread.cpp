@@ -152,7 +152,7 @@ void look_for_places(const Ground& ground, const Species& species, BodyRooms& bo
     for (std::size_t piece = 0; piece < ground.scape->pieces.size(); ++piece)
       if (const PieceKind& kind = *ground.scape->pieces[piece].kind;
           !kind.solid() && body.depth_cm > static_cast<double>(kind.gap_cm))
-        for (const CellRun& run : ground.scape->growth_runs[piece]) take(run, 0.8f);
+        for (const CellRun& run : ground.scape->runs[piece]) take(run, 0.8f);
   }
   const float shy = species.life.cover == "much" ? much_to_cover : species.life.cover == "some" ? some_to_cover : 0;
   const std::vector<double> strips = over_depth(wish.demand.depth, rows_per_level);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What the page costs its visitor, each figure beside its budget: bytes, start, rest, answer to a move, a drag.
 //   SITE   folder of the built page      SHOAL  the helper shoal
+// Arguments: the parts to measure (bytes, start, rest_and_answer, drag, swim), none for all.
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
@@ -177,12 +178,9 @@ async function swim(browser, server) {
   print(`a frame while 200 fish swim, median of ${costs.length}`, rounded(median(costs)), 16.7, 'ms');
 }
 
+const parts = { bytes, start, rest_and_answer, drag, swim }, wanted = process.argv.slice(2);
 const browser = await launch(), server = await serve();
-await bytes(browser, server);
-await start(browser, server);
-await rest_and_answer(browser, server);
-await drag(browser, server);
-await swim(browser, server);
+for (const name of wanted.length ? wanted : Object.keys(parts)) await parts[name](browser, server);
 await browser.close();
 await server.close();
 process.exit(all_ok ? 0 : 1);

@@ -189,5 +189,40 @@ TEST(ScapeUpdate, GivesWhatAFreshOneGivesAfterEveryMove) {
   }
 }
 
+TEST(BodyRoomsUpdate, GivesWhatFreshOnesGiveAfterEveryMove) {
+  Dice dice(21);
+  Plan plan = tank_with({block(20, 15, 10, 10, 20), block(50, 10, 12, 8, 12), block(70, 15, 4, 26, 40)});
+  plan.pieces.push_back({.kind = "stem-plants", .x_cm = 40, .z_cm = 20, .length_cm = 20, .depth_cm = 10, .height_cm = 25});
+  BodyRooms kept = bodies_of(plan);
+  int circuits = 0, cut_off = 0, stopped = 0;
+  for (int round = 0; round < 40; ++round) {
+    const Plan was = plan;
+    Piece& piece = plan.pieces[static_cast<std::size_t>(dice.whole(0, 3))];
+    piece.x_cm = dice.whole(2, 78);
+    piece.z_cm = &piece == &plan.pieces[2] ? 13 + dice.whole(0, 4) : dice.whole(2, 28);  // a wall with a gap, or two
+    if (round % 5 == 4) plan = was, plan.pieces[0].mirror = !plan.pieces[0].mirror;      // a block that no cell tells from before
+    if (round % 7 == 3) piece.height_cm = dice.whole(8, 36);
+    if (round == 15) plan.tank.fill_cm = 30;
+    if (round == 25) plan.pieces.push_back(block(12, 5, 4, 4, 30));
+    update(kept, plan);
+    BodyRooms fresh = bodies_of(plan);
+    for (const BodySize& body : {BodySize{}, rasbora, BodySize{1.4, 2.5}, BodySize{6, 10}}) {
+      // Not all are asked each time: some stand behind by several moves.
+      if (dice.percent(30)) continue;
+      ASSERT_EQ(kept.reach(body), fresh.reach(body)) << round;
+      ASSERT_EQ(kept.cut_off(body).size(), fresh.cut_off(body).size()) << round;
+      cut_off += !kept.cut_off(body).empty();
+      stopped += kept.lane(body, 2).cm < kept.lane({}, 2).cm;
+      for (std::size_t level = 0; level < 3; ++level) {
+        ASSERT_EQ(kept.lane(body, level), fresh.lane(body, level)) << round << " " << level << " " << body.depth_cm;
+        circuits += kept.lane(body, level).circuit;
+      }
+    }
+  }
+  EXPECT_GT(circuits, 5);
+  EXPECT_GT(cut_off, 5);
+  EXPECT_GT(stopped, 5);
+}
+
 }  // namespace
 }  // namespace shoalwright

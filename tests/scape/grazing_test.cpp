@@ -70,7 +70,7 @@ TEST(Grazing, LimbsHaveTheSurfaceOfTheirFrusta) {
   PlacedPiece piece = placed(plan, piece_at("none", 40, 20, 40, 20, 35));
   piece.kind = &kind;
   scape.pieces = {piece};
-  scape.growth_runs.resize(1);
+  scape.runs.resize(1);
   scape.solid.assign(scape.grid.size.cells(), 0);
   Cells taken = scape.grid.taken;
   for (const CellRun& run : cells_of(piece, scape.grid))

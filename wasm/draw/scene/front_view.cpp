@@ -21,6 +21,12 @@ void clip_to_inside(ImDrawList* list, const FrontView& view, const SceneCache& c
                      front_point(view, scene, static_cast<double>(cache.length_cm), 0), true);
 }
 
+void emit_pieces(ImDrawList* list, const SceneCache& cache, const FrontView& view, PieceLayer layer, Mesh PieceMeshes::*mesh,
+                 TimeOfDay time) {
+  for (const PieceMeshes& piece : cache.pieces)
+    if (piece.layer == layer) emit(list, piece.*mesh, placed(view, cache.built_for), tint_of(time));
+}
+
 }  // namespace
 
 Tint tint_of(TimeOfDay time) {
@@ -72,14 +78,16 @@ void draw_front_back(ImDrawList* list, const SceneCache& cache, const FrontView&
   if (cache.outline.size() < 3) return;
   clip_to_inside(list, view, cache, 1.5f);
   emit(list, cache.front_far, placed(view, cache.built_for), tint_of(time));
+  emit_pieces(list, cache, view, PieceLayer::standing, &PieceMeshes::front, time);
   emit(list, cache.front_near, placed(view, cache.built_for), tint_of(time));
+  emit_pieces(list, cache, view, PieceLayer::over_sand, &PieceMeshes::front, time);
   list->PopClipRect();
 }
 
 void draw_front_roots(ImDrawList* list, const SceneCache& cache, const FrontView& view, TimeOfDay time) {
   if (cache.outline.size() < 3) return;
   clip_to_inside(list, view, cache, 0);
-  emit(list, cache.front_roots, placed(view, cache.built_for), tint_of(time));
+  emit_pieces(list, cache, view, PieceLayer::floating, &PieceMeshes::roots, time);
   list->PopClipRect();
 }
 
@@ -93,6 +101,7 @@ void draw_front_glass(ImDrawList* list, const SceneCache& cache, const FrontView
   const Vec size = front_size_cm(scene) * s;
   const auto at = [&](double x, double h) { return front_point(view, scene, x, h); };
   clip_to_inside(list, view, cache, 2);
+  emit_pieces(list, cache, view, PieceLayer::floating, &PieceMeshes::front, time);
   emit(list, cache.front_pads, placed(view, scene), tint_of(time));
   emit(list, cache.front_glass, placed(view, scene), tint_of(time));
   const bool dark = scene.theme == Theme::dark;

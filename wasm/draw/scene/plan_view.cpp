@@ -74,8 +74,10 @@ void draw_plan_view(ImDrawList* list, const SceneCache& cache, const PlanView& v
   list->PushClipRect(plan_point(view, scene, static_cast<double>(-glass), static_cast<double>(cache.width_cm + glass)),
                      plan_point(view, scene, static_cast<double>(cache.length_cm + glass), static_cast<double>(-glass)), true);
   emit(list, cache.plan_floor, place);
-  emit(list, cache.plan_pieces, place);
-  emit(list, cache.plan_floating, place);
+  for (const bool floating : {false, true})
+    for (const std::size_t i : cache.from_above)
+      if (const PieceMeshes& piece = cache.pieces[i]; (piece.layer == PieceLayer::floating) == floating)
+        emit(list, piece.above, place);
   list->PopClipRect();
   list->AddPolyline(middle.data(), static_cast<int>(middle.size()), with_alpha(c.glass, 0.5f), ImDrawFlags_Closed,
                     glass * view.px_per_cm);

@@ -41,78 +41,106 @@ Extent box_of(const Scene& scene, const Piece& piece, Side side) {
   return box;
 }
 
-void add_piece(SceneCache& cache, const Scene& scene, const Piece& piece, Side side) {
+PieceLayer layer_of(PieceDrawing drawing) {
+  return drawing == PieceDrawing::carpet           ? PieceLayer::over_sand
+         : drawing == PieceDrawing::floating_cover ? PieceLayer::floating
+                                                   : PieceLayer::standing;
+}
+
+void add_piece(PieceMeshes& meshes, const Scene& scene, float width_cm, Side side) {
+  const Piece& piece = meshes.piece;
   const PieceFrame frame = frame_of(scene, piece);
   const std::uint32_t seed = piece_seed(piece);
   const Palette& colours = palette(scene.theme);
   PieceLight light{&colours, mix(colours.waterMid, colours.waterBot, 0.6f), 0};
   const PieceKind& kind = piece_kind(piece.kind);
-  if (side == Side::front) light.far = 0.12f * std::clamp(frame.z / std::max(cache.width_cm, 1.0f), 0.0f, 1.0f);
-  Mesh& solid = side == Side::front ? cache.front_far : cache.plan_pieces;
+  if (side == Side::front) light.far = 0.12f * std::clamp(frame.z / std::max(width_cm, 1.0f), 0.0f, 1.0f);
+  Mesh& mesh = side == Side::front ? meshes.front : meshes.above;
   if (piece.base_cm < 0.5 && (kind.drawing == PieceDrawing::facets || kind.drawing == PieceDrawing::dome))
-    add_shadow(solid, frame, side, light);
+    add_shadow(mesh, frame, side, light);
   switch (kind.drawing) {
-    case PieceDrawing::branch: add_limbs(solid, frame, kind, side, light); return;
-    case PieceDrawing::facets: add_facets(solid, frame, kind, seed, side, light); return;
-    case PieceDrawing::dome: add_dome(solid, frame, kind, side, light); return;
-    case PieceDrawing::stem_thicket: add_thicket(solid, frame, seed, side, light); return;
-    case PieceDrawing::rosette: add_rosette(solid, frame, seed, side, light, false); return;
-    case PieceDrawing::fern: add_rosette(solid, frame, seed, side, light, true); return;
-    case PieceDrawing::moss: add_moss(solid, frame, seed, side, light); return;
-    case PieceDrawing::carpet:
-      add_carpet(side == Side::front ? cache.front_near : solid, scene, frame, seed, side, light);
-      return;
-    case PieceDrawing::litter: add_litter(solid, frame, seed, side, light); return;
-    case PieceDrawing::floating_cover: {
+    case PieceDrawing::branch: add_limbs(mesh, frame, kind, side, light); return;
+    case PieceDrawing::facets: add_facets(mesh, frame, kind, seed, side, light); return;
+    case PieceDrawing::dome: add_dome(mesh, frame, kind, side, light); return;
+    case PieceDrawing::stem_thicket: add_thicket(mesh, frame, seed, side, light); return;
+    case PieceDrawing::rosette: add_rosette(mesh, frame, seed, side, light, false); return;
+    case PieceDrawing::fern: add_rosette(mesh, frame, seed, side, light, true); return;
+    case PieceDrawing::moss: add_moss(mesh, frame, seed, side, light); return;
+    case PieceDrawing::carpet: add_carpet(mesh, scene, frame, seed, side, light); return;
+    case PieceDrawing::litter: add_litter(mesh, frame, seed, side, light); return;
+    case PieceDrawing::floating_cover:
       light.far = 0;
-      const auto surface = static_cast<float>(scene.fill_cm);
-      if (side == Side::front) {
-        add_floating(cache.front_pads, &cache.front_roots, frame, surface, seed, side, light);
-      } else {
-        add_floating(cache.plan_floating, nullptr, frame, surface, seed, side, light);
-      }
+      add_floating(mesh, side == Side::front ? &meshes.roots : nullptr, frame, static_cast<float>(scene.fill_cm), seed, side,
+                   light);
       return;
-    }
-    case PieceDrawing::outlined: add_box(solid, frame, side, light); return;
+    case PieceDrawing::outlined: add_box(mesh, frame, side, light); return;
   }
+}
+
+PieceMeshes meshes_of(const Piece& piece, const Scene& scene, float width_cm) {
+  PieceMeshes meshes;
+  meshes.piece = piece;
+  meshes.layer = layer_of(piece_kind(piece.kind).drawing);
+  add_piece(meshes, scene, width_cm, Side::front);
+  add_piece(meshes, scene, width_cm, Side::above);
+  return meshes;
+}
+
+/// All but the pieces.
+void build_tank(SceneCache& cache, const Scene& scene) {
+  cache.length_cm = length_of(scene);
+  cache.width_cm = width_of(scene);
+  for (const Point& p : scene.outline_cm) cache.outline.push_back({static_cast<float>(p.x_cm), static_cast<float>(p.z_cm)});
+  if (cache.outline.size() < 3 || !(scene.height_cm > 0)) return;
+  add_water(cache);
+  add_rear_bank(cache);
+  add_gear_behind(cache);
+  add_front_sand(cache);
+  add_gear_before(cache);
+  add_glass_shade(cache);
+  add_plan_floor(cache);
+}
+
+/// Pieces that were drawn before keep their meshes.
+void build_pieces(SceneCache& cache, const Scene& scene) {
+  std::vector<PieceMeshes> before = std::move(cache.pieces);
+  cache.pieces.clear();
+  for (const Piece& piece : scene.pieces) {
+    if (!piece.x_cm || !piece.z_cm) continue;
+    const auto known = std::find_if(before.begin(), before.end(), [&](const PieceMeshes& one) { return one.piece == piece; });
+    if (known == before.end()) {
+      cache.pieces.push_back(meshes_of(piece, scene, cache.width_cm));
+    } else {
+      cache.pieces.push_back(std::move(*known));
+      before.erase(known);
+    }
+  }
+  sort_stable(cache.pieces, [](const PieceMeshes& a, const PieceMeshes& b) { return *a.piece.z_cm > *b.piece.z_cm; });
+  cache.from_above.clear();
+  for (std::size_t i = 0; i < cache.pieces.size(); ++i) cache.from_above.push_back(i);
+  // From above what stands lower is covered by what reaches higher.
+  const auto top_cm = [&](std::size_t i) {
+    const Piece& piece = cache.pieces[i].piece;
+    return ground_cm(scene, *piece.z_cm) + piece.base_cm + piece.height_cm;
+  };
+  sort_stable(cache.from_above, [&](std::size_t a, std::size_t b) { return top_cm(a) < top_cm(b); });
 }
 
 }  // namespace
 
 bool update(SceneCache& cache, const Scene& scene) {
   if (cache.built && cache.built_for == scene) return false;
-  cache = SceneCache{};
-  cache.built = true;
-  cache.built_for = scene;
-  cache.length_cm = length_of(scene);
-  cache.width_cm = width_of(scene);
-  for (const Point& p : scene.outline_cm) cache.outline.push_back({static_cast<float>(p.x_cm), static_cast<float>(p.z_cm)});
+  Scene same_tank = scene;
+  same_tank.pieces = cache.built_for.pieces;
+  if (!cache.built || !(same_tank == cache.built_for)) {
+    cache = SceneCache{};
+    cache.built = true;
+    cache.built_for = scene;
+    build_tank(cache, scene);
+  }
+  cache.built_for.pieces = scene.pieces;
   if (cache.outline.size() < 3 || !(scene.height_cm > 0)) return true;
-
-  std::vector<const Piece*> order;
-  for (const Piece& piece : scene.pieces) {
-    if (piece.x_cm && piece.z_cm) order.push_back(&piece);
-  }
-  sort_stable(order, [](const Piece* a, const Piece* b) { return *a->z_cm > *b->z_cm; });
-  add_water(cache);
-  add_rear_bank(cache);
-  add_gear_behind(cache);
-  for (const Piece* piece : order) {
-    if (piece_kind(piece->kind).drawing != PieceDrawing::carpet) add_piece(cache, scene, *piece, Side::front);
-  }
-  add_front_sand(cache);
-  for (const Piece* piece : order) {
-    if (piece_kind(piece->kind).drawing == PieceDrawing::carpet) add_piece(cache, scene, *piece, Side::front);
-  }
-  add_gear_before(cache);
-  add_glass_shade(cache);
-
-  add_plan_floor(cache);
-  // From above what stands lower is covered by what reaches higher.
-  sort_stable(order, [&scene](const Piece* a, const Piece* b) {
-    return ground_cm(scene, *a->z_cm) + a->base_cm + a->height_cm < ground_cm(scene, *b->z_cm) + b->base_cm + b->height_cm;
-  });
-  for (const Piece* piece : order) add_piece(cache, scene, *piece, Side::above);
+  build_pieces(cache, scene);
   return true;
 }
 
@@ -153,20 +181,16 @@ PiecePicture piece_picture(const PieceKind& kind, Theme theme) {
   scene.theme = theme;
   scene.outline_cm = {{0, 0}, {200, 0}, {200, 200}, {0, 200}};
   scene.height_cm = scene.fill_cm = 100;
-  SceneCache cache;
-  cache.built_for = scene;
-  cache.length_cm = cache.width_cm = 200;
-  for (const Point& p : scene.outline_cm) cache.outline.push_back({static_cast<float>(p.x_cm), static_cast<float>(p.z_cm)});
   const Piece piece{.kind = std::string(kind.id),
                     .x_cm = 100,
                     .z_cm = 20,
                     .length_cm = kind.length_cm,
                     .depth_cm = kind.depth_cm,
                     .height_cm = kind.height_cm};
-  add_piece(cache, scene, piece, Side::front);
+  PieceMeshes meshes = meshes_of(piece, scene, 200);
   PiecePicture picture{.layers = {}, .box = box_of(scene, piece, Side::front)};
-  for (Mesh* mesh : {&cache.front_far, &cache.front_near, &cache.front_roots, &cache.front_pads})
-    if (!mesh->vertices.empty()) picture.layers.push_back(std::move(*mesh));
+  for (Mesh* mesh : {&meshes.roots, &meshes.front})
+    if (!mesh->empty()) picture.layers.push_back(std::move(*mesh));
   return picture;
 }
 

@@ -25,21 +25,33 @@ struct Scene {
   bool operator==(const Scene&) const = default;
 };
 
+/// Where a piece comes in the drawing.
+enum class PieceLayer { standing, over_sand, floating };
+
+/// A piece as it is drawn.
+struct PieceMeshes {
+  Piece piece;
+  PieceLayer layer = PieceLayer::standing;
+  Mesh front, above;
+  Mesh roots;  ///< hanging from the surface, from the front only
+};
+
 /// Tessellated once for a Scene, emitted in each frame. Owned by the caller.
 struct SceneCache {
   Scene built_for;
   bool built = false;
   float length_cm = 0, width_cm = 0;
   std::vector<Vec> outline;
-  Mesh front_far;    ///< rear bank and all that stands behind the front sand, back to front
-  Mesh front_near;   ///< front sand with its grain, and what grows over its edge
-  Mesh front_roots;  ///< roots hanging from the surface
-  Mesh front_pads;   ///< floating leaves
+  Mesh front_far;    ///< water, rear bank and the gear behind the pieces
+  Mesh front_near;   ///< front sand with its grain
+  Mesh front_pads;   ///< outlet and stream
   Mesh front_glass;  ///< shade and edges of panes that are not flat to the eye
-  Mesh plan_floor, plan_pieces, plan_floating;
+  Mesh plan_floor;
+  std::vector<PieceMeshes> pieces;      ///< back to front
+  std::vector<std::size_t> from_above;  ///< their numbers, the lowest first
 };
 
-/// Builds again only where the scene differs from what the cache was built for. True when it did.
+/// Builds again only what differs from what the cache was built for. True when something did.
 bool update(SceneCache& cache, const Scene& scene);
 
 /// The front view on the screen: top left corner of the outer glass (left pane, rim) and pixels a cm.

@@ -93,7 +93,7 @@ std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) {
   const Load load = load_of(plan_, stock, volume_, water);
   Found found(Found::Keep::findings_at_once);
   const Facts facts{plan_, catalog_, stock, volume_, water, room, bodies_, load};
-  for (const Rule rule : all_rules()) rule(facts, found);
+  for (const RuleRow& row : all_rules()) row.rule(facts, found);
   return found.take_findings();
 }
 

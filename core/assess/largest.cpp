@@ -61,7 +61,7 @@ LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vect
   room_.groups.clear();
 }
 
-std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock) {
+std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock, OfKinds& kinds) {
   std::vector<const Species*> species;
   std::vector<Demand> demands;
   for (const Kept& kept : stock) {
@@ -76,14 +76,26 @@ std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock) {
     room_.floor_crowding = floor_wanted_cm2(stock, room_.sight_factor) / room_.floor_cm2;
   }
 
-  const Windows water = windows_of(plan_, species);
-  const Load load = load_of(plan_, stock, volume_, water);
+  const bool first = !kinds.water;
+  if (first) kinds.water = windows_of(plan_, species);
+  const Load load = load_of(plan_, stock, volume_, *kinds.water);
   const std::optional<double> rise = nitrate_rise_mg_l_d(load, volume_);
   load_index_ = rise ? load_index(*rise) : 0;
-  Found found(Found::Keep::grades);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room_, bodies_, load};
-  for (const Rule rule : all_rules()) rule(facts, found);
-  return found.raised();
+  const Facts facts{plan_, catalog_, stock, volume_, *kinds.water, room_, bodies_, load};
+  std::vector<Raised> all;
+  std::size_t of_kinds = 0;
+  for (const RuleRow& row : all_rules()) {
+    if (row.of_kinds_only && !first) {
+      const std::vector<Raised>& known = kinds.raised[of_kinds++];
+      all.insert(all.end(), known.begin(), known.end());
+      continue;
+    }
+    Found found(Found::Keep::grades);
+    row.rule(facts, found);
+    all.insert(all.end(), found.raised().begin(), found.raised().end());
+    if (row.of_kinds_only) kinds.raised.push_back(found.raised());
+  }
+  return all;
 }
 
 Largest LargestSearch::find(const Species& species) {
@@ -108,13 +120,14 @@ Largest LargestSearch::find(const Species& species) {
     f.load = load_index_ / limits::load.strain;
     return f;
   };
-  const std::vector<Raised> before = raised(stock);
+  OfKinds kinds_without, kinds_with;
+  const std::vector<Raised> before = raised(stock, kinds_without);
   const Sums without = filling();
 
   stock.push_back({.species = &species, .id = species.id, .count = 1, .have = 0, .males = {}, .females = {}, .lines = {}});
   const auto with = [&](int count) {
     stock.back().count = count;
-    return raised(stock);
+    return raised(stock, kinds_with);
   };
   const auto fits = [&](int count) { return !raises_more(with(count), before); };
 

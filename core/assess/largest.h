@@ -9,6 +9,7 @@
 #include "plan/plan.h"
 #include "rules/found.h"
 #include "stocking/room.h"
+#include "water/window.h"
 #include "stocking/stock.h"
 #include "tank/volume.h"
 
@@ -34,7 +35,13 @@ class LargestSearch {
   Largest find(const Species& species);
 
  private:
-  std::vector<Raised> raised(const std::vector<Kept>& stock);
+  /// What depends on the kinds of a stock alone, worked out when first asked.
+  struct OfKinds {
+    std::optional<Windows> water;
+    std::vector<std::vector<Raised>> raised;  ///< by rules of_kinds_only, in the order of the table
+  };
+
+  std::vector<Raised> raised(const std::vector<Kept>& stock, OfKinds& kinds);
 
   const Plan& plan_;
   const Catalog& catalog_;

@@ -29,7 +29,12 @@ struct Facts {
 /// A rule is a pure function that adds what it finds.
 using Rule = void (*)(const Facts& facts, Found& out);
 
+struct RuleRow {
+  Rule rule = nullptr;
+  bool of_kinds_only = false;  ///< finds the same however many there are of each kind, as long as there is one
+};
+
 /// All rules, in the order of FORMATS section 4.
-const std::vector<Rule>& all_rules();
+const std::vector<RuleRow>& all_rules();
 
 }  // namespace shoalwright

@@ -3,11 +3,32 @@
 
 namespace shoalwright {
 
-const std::vector<Rule>& all_rules() {
-  static const std::vector<Rule> rules = {
-      water_temperature, water_ph,   water_gh,    water_kh,    group_size, territory, adult_size,    unknown_species,
-      tank_length,       tank_width, tank_height, tank_volume, swim_lane,  crowding,  substrate,     cover,
-      wood_needed,       lid,        current,     load,        nitrate,    empty,     unknown_input,
+const std::vector<RuleRow>& all_rules() {
+  constexpr bool of_kinds_only = true;
+  static const std::vector<RuleRow> rules = {
+      {water_temperature, of_kinds_only},
+      {water_ph, of_kinds_only},
+      {water_gh, of_kinds_only},
+      {water_kh, of_kinds_only},
+      {group_size},
+      {territory},
+      {adult_size, of_kinds_only},
+      {unknown_species, of_kinds_only},
+      {tank_length, of_kinds_only},
+      {tank_width, of_kinds_only},
+      {tank_height, of_kinds_only},
+      {tank_volume},
+      {swim_lane, of_kinds_only},
+      {crowding},
+      {substrate, of_kinds_only},
+      {cover},
+      {wood_needed, of_kinds_only},
+      {lid, of_kinds_only},
+      {current, of_kinds_only},
+      {load},
+      {nitrate},
+      {empty, of_kinds_only},
+      {unknown_input, of_kinds_only},
   };
   return rules;
 }

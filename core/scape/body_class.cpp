@@ -32,7 +32,7 @@ class Rows {
 
   std::uint64_t mark(std::size_t row, Way* ways, std::uint8_t* open) {
     const std::size_t at = row * wide_;
-    const bool grown = scape_.grown_rows[row];
+    const bool grown = scape_.rows_have[row] & Scape::has_growth;
     if (grown)
       for (std::size_t i = 0; i < wide_; ++i) growing_[i] = of_piece_[scape_.growth[at + i]];
     for (std::size_t i = 0; i < own_.size(); ++i) {
@@ -52,33 +52,53 @@ class Rows {
   Cells own_;  ///< instead of the scape's bytes where a body keeps farther off than those tell
 };
 
-/// Looks at every cell and joins what hangs together; true for each slice in which a cell has changed, empty where none has.
-std::vector<char> look_at_all(BodyClass& one, const Scape& scape) {
+/// Rows of cells that may have changed since a class was last brought up to date.
+std::vector<std::size_t> rows_to_look_at(const BodyClass& one, const Scape& scape) {
+  const std::vector<std::uint32_t>& versions = scape.distances.row_versions;
+  // Growth that has gone has left rows that are not grown now.
+  const bool all = scape.growth_version > one.version;
+  std::vector<std::size_t> rows;
+  for (std::size_t row = 0; row < versions.size(); ++row)
+    if (all || versions[row] > one.version) rows.push_back(row);
+  return rows;
+}
+
+/// Looks at what may have changed and joins what hangs together; true for each slice in which a cell has changed, empty where
+/// none has.
+std::vector<char> look_again(BodyClass& one, const Scape& scape) {
   const GridSize& size = scape.grid.size;
   const auto wide = static_cast<std::size_t>(size.x), deep = static_cast<std::size_t>(size.z);
-  std::vector<char> changed(static_cast<std::size_t>(size.y), 0);
-  one.row_digests.resize(deep * changed.size());
+  const std::size_t rows = deep * static_cast<std::size_t>(size.y);
+  one.row_digests.resize(rows);
+  one.regions.row_begins.resize(rows + 1);
+  std::vector<char> changed;
   Regions fresh;
   fresh.runs.reserve(one.regions.runs.size() + 64);
-  fresh.row_begins.reserve(one.row_digests.size() + 1);
-  Rows rows(one.fit, scape);
+  fresh.row_begins.reserve(rows + 1);
+  // The rows before one that has changed stay as they are.
+  const auto keep_until = [&](std::size_t row) {
+    const std::size_t first = fresh.row_begins.size(), from = one.regions.row_begins[first];
+    for (std::size_t k = first; k < row; ++k) fresh.row_begins.push_back(fresh.runs.size() + one.regions.row_begins[k] - from);
+    fresh.runs.insert(fresh.runs.end(), one.regions.runs.begin() + static_cast<std::ptrdiff_t>(from),
+                      one.regions.runs.begin() + static_cast<std::ptrdiff_t>(one.regions.row_begins[row]));
+  };
+  Rows of_scape(one.fit, scape);
   std::vector<Way> ways(wide);
   Cells open(wide);
-  for (std::size_t row = 0; row < one.row_digests.size(); ++row) {
+  for (const std::size_t row : rows_to_look_at(one, scape)) {
+    const std::uint64_t digest = of_scape.mark(row, ways.data(), open.data());
+    if (digest == one.row_digests[row]) continue;
+    one.row_digests[row] = digest;
+    changed.resize(static_cast<std::size_t>(size.y));
+    changed[row / deep] = 1;
+    keep_until(row);
     fresh.row_begins.push_back(fresh.runs.size());
-    const std::uint64_t digest = rows.mark(row, ways.data(), open.data());
-    if (digest != one.row_digests[row]) {
-      one.row_digests[row] = digest;
-      changed[row / deep] = 1;
-      add_open_runs(open.data(), size.x, fresh.runs);
-    } else {
-      const auto old = one.regions.runs.begin();
-      fresh.runs.insert(fresh.runs.end(), old + static_cast<std::ptrdiff_t>(one.regions.row_begins[row]),
-                        old + static_cast<std::ptrdiff_t>(one.regions.row_begins[row + 1]));
-    }
+    add_open_runs(open.data(), size.x, fresh.runs);
   }
+  one.version = scape.distances.version;
+  if (changed.empty()) return changed;
+  keep_until(rows);
   fresh.row_begins.push_back(fresh.runs.size());
-  if (std::find(changed.begin(), changed.end(), 1) == changed.end()) return {};
   number_regions(size, fresh);
   one.regions = std::move(fresh);
   return changed;
@@ -162,7 +182,7 @@ void update(BodyClass& one, const Scape& scape) {
   one.up_to_date = true;
   const GridSize& size = scape.grid.size;
   one.slices.resize(static_cast<std::size_t>(size.y));
-  const std::vector<char> changed = look_at_all(one, scape);
+  const std::vector<char> changed = look_again(one, scape);
   if (changed.empty()) return;
   const std::vector<std::size_t>& cells = one.regions.cells;
   one.main_region = static_cast<std::int32_t>(std::max_element(cells.begin(), cells.end()) - cells.begin());

@@ -38,6 +38,7 @@ BodyFit fit_of(double depth_cm, const Scape& scape);
 struct BodyClass {
   BodyFit fit;
   bool up_to_date = false;
+  std::uint32_t version = 0;               ///< of the distances that it was last brought up to
   std::vector<std::uint64_t> row_digests;  ///< of the cells of each row
   Regions regions;
   std::int32_t main_region = 0;

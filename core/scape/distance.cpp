@@ -156,10 +156,12 @@ bool lower_column(Distances& distances, int k, std::vector<std::int16_t>& lowere
     if (lower_row(&distances.in_slice[size.at(0, k, 0)], slice_cells(size), j, size.y, size.x, lowered.data()) == out_of_reach)
       return false;
     const std::size_t at = size.at(0, k, j);
+    if (std::equal(lowered.begin(), lowered.end(), distances.squared.begin() + static_cast<std::ptrdiff_t>(at))) continue;
     for (std::size_t i = 0; i < lowered.size(); ++i) {
       distances.squared[at + i] = lowered[i];
       distances.near[at + i] = static_cast<std::uint8_t>(std::min<std::int16_t>(lowered[i], 255));
     }
+    distances.row_versions[at / lowered.size()] = distances.version;
   }
   return true;
 }
@@ -176,6 +178,8 @@ void update(Distances& distances, const GridSize& size, const Cells& taken) {
     distances.squared.resize(size.cells());
     distances.near.resize(size.cells());
   }
+  ++distances.version;
+  if (anew) distances.row_versions.assign(static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y), distances.version);
   std::vector<std::int16_t> swept(slice), fresh(slice), lowered(static_cast<std::size_t>(size.x));
   std::vector<char> stale(static_cast<std::size_t>(size.z), anew ? 1 : 0);
   for (std::size_t first = 0; first < taken.size(); first += slice) {
@@ -196,6 +200,7 @@ void update(Distances& distances, const GridSize& size, const Cells& taken) {
       distances.squared = by_envelopes(size, taken);
       for (std::size_t at = 0; at < distances.near.size(); ++at)
         distances.near[at] = static_cast<std::uint8_t>(std::min(distances.squared[at], 255));
+      distances.row_versions.assign(distances.row_versions.size(), distances.version);
       return;
     }
 }

@@ -23,9 +23,11 @@ std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& t
 struct Distances {
   GridSize size;
   Cells taken;
-  std::vector<std::int16_t> in_slice;  ///< squared distance within each horizontal slice; none where some are too large
-  std::vector<std::int32_t> squared;   ///< in all directions, as squared_distances() gives it
-  std::vector<std::uint8_t> near;      ///< the same, 255 where it is that or more
+  std::vector<std::int16_t> in_slice;       ///< squared distance within each horizontal slice; none where some are too large
+  std::vector<std::int32_t> squared;        ///< in all directions, as squared_distances() gives it
+  std::vector<std::uint8_t> near;           ///< the same, 255 where it is that or more
+  std::uint32_t version = 0;                ///< counts updates
+  std::vector<std::uint32_t> row_versions;  ///< the last that changed something in a row of cells
 };
 void update(Distances& distances, const GridSize& size, const Cells& taken);
 

@@ -6,15 +6,15 @@ namespace shoalwright {
 std::vector<FilledCells> filled_cells(const Scape& scape) {
   if (scape.pieces.empty()) return {};
   const GridSize& size = scape.grid.size;
-  const std::size_t slice = static_cast<std::size_t>(size.x) * static_cast<std::size_t>(size.z);
-  std::vector<FilledCells> slices(static_cast<std::size_t>(size.y));
-  for (std::size_t y = 0; y < slices.size(); ++y) {
-    int wet = 0, hard = 0;
-    for (std::size_t cell = slice * y, end = cell + slice; cell < end; ++cell) {
-      wet += scape.grid.taken[cell] == 0;
+  std::vector<FilledCells> slices(scape.wet_cells.size());
+  for (std::size_t y = 0; y < slices.size(); ++y) slices[y].water = scape.wet_cells[y];
+  const auto wide = static_cast<std::size_t>(size.x), deep = static_cast<std::size_t>(size.z);
+  for (std::size_t row = 0; row < scape.rows_have.size(); ++row) {
+    if (!(scape.rows_have[row] & Scape::has_solid)) continue;
+    int hard = 0;
+    for (std::size_t cell = row * wide, end = cell + wide; cell < end; ++cell)
       hard += scape.grid.taken[cell] == 0 && scape.solid[cell] != 0;
-    }
-    slices[y] = {static_cast<double>(wet), static_cast<double>(hard), 0};
+    slices[row / deep].solid += hard;
   }
   for (std::size_t piece = 0; piece < scape.pieces.size(); ++piece)
     for (const CellRun& run : scape.runs[piece])

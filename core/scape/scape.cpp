@@ -7,6 +7,27 @@
 
 namespace shoalwright {
 
+namespace {
+
+/// Whether growth stands as it stood, under the same numbers.
+bool same_growth(const std::vector<PlacedPiece>& before, const std::vector<PlacedPiece>& now) {
+  for (std::size_t i = 0; i < std::max(before.size(), now.size()); ++i) {
+    const bool was = i < before.size() && !before[i].kind->solid(), is = i < now.size() && !now[i].kind->solid();
+    if (was != is || (is && !(before[i] == now[i]))) return false;
+  }
+  return true;
+}
+
+std::vector<int> wet_cells_of(const TankGrid& grid) {
+  std::vector<int> wet;
+  const auto slice = static_cast<std::ptrdiff_t>(grid.size.x) * grid.size.z;
+  for (auto first = grid.taken.begin(); first != grid.taken.end(); first += slice)
+    wet.push_back(static_cast<int>(std::count(first, first + slice, 0)));
+  return wet;
+}
+
+}  // namespace
+
 bool update(Scape& scape, const Plan& plan) {
   const bool same_tank = scape.tank == plan.tank && scape.substrate == plan.substrate;
   std::vector<PlacedPiece> pieces = placed_pieces(plan);
@@ -19,18 +40,22 @@ bool update(Scape& scape, const Plan& plan) {
     scape.runs.clear();
     scape.solid.clear();
     scape.growth.clear();
-    scape.grown_rows.clear();
+    scape.rows_have.clear();
+    scape.wet_cells.clear();
     return true;
   }
   const bool same_grid = same_tank && scape.grid.size.cells() > 0;
-  if (!same_grid) scape.grid = tank_grid_of(plan, cell_size_cm(plan));
+  if (!same_grid) {
+    scape.grid = tank_grid_of(plan, cell_size_cm(plan));
+    scape.wet_cells = wet_cells_of(scape.grid);
+  }
   const GridSize& size = scape.grid.size;
   scape.runs.resize(pieces.size());
   for (std::vector<std::uint16_t>* numbers : {&scape.solid, &scape.growth}) {
     numbers->resize(size.cells());
     std::memset(numbers->data(), 0, numbers->size() * sizeof(std::uint16_t));
   }
-  scape.grown_rows.assign(static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y), 0);
+  scape.rows_have.assign(static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y), 0);
   Cells taken = scape.grid.taken;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const PlacedPiece& piece = pieces[i];
@@ -41,12 +66,13 @@ bool update(Scape& scape, const Plan& plan) {
       const std::size_t first = size.at(run.first_x, run.z, run.y),
                         count = static_cast<std::size_t>(run.last_x - run.first_x + 1);
       std::fill_n((solid ? scape.solid : scape.growth).begin() + static_cast<std::ptrdiff_t>(first), count, number);
-      if (!solid) scape.grown_rows[first / static_cast<std::size_t>(size.x)] = 1;
+      scape.rows_have[first / static_cast<std::size_t>(size.x)] |= solid ? Scape::has_solid : Scape::has_growth;
       if (solid) std::fill_n(taken.begin() + static_cast<std::ptrdiff_t>(first), count, std::uint8_t{1});
     }
   }
-  scape.pieces = std::move(pieces);
   update(scape.distances, size, taken);
+  if (!same_grid || !same_growth(scape.pieces, pieces)) scape.growth_version = scape.distances.version;
+  scape.pieces = std::move(pieces);
   return true;
 }
 

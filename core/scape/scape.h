@@ -19,8 +19,11 @@ struct Scape {
   std::vector<std::vector<CellRun>> runs;  ///< the cells of each piece
   std::vector<std::uint16_t> solid;        ///< number of the solid piece in each cell from 1, 0: none
   std::vector<std::uint16_t> growth;       ///< the same of pieces that slim bodies pass through
-  std::vector<char> grown_rows;            ///< rows of cells in which there is such growth
+  std::vector<char> rows_have;             ///< of each row of cells: whether solids and such growth are in it
   Distances distances;                     ///< from glass, air, substrate and solids
+  std::uint32_t growth_version = 0;        ///< the last of those in which some growth changed
+  std::vector<int> wet_cells;              ///< of the empty tank, slice by slice
+  static constexpr char has_solid = 1, has_growth = 2;
   // What it was built for.
   Tank tank;
   Substrate substrate;

@@ -4,7 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <set>
+#include <tuple>
 
+#include "rules/facts.h"
+#include "stocking/layers.h"
 #include "support/random_stock.h"
 
 namespace shoalwright {
@@ -80,6 +83,43 @@ TEST(LargestCount, IsTheLastThatRaisesNothingAndTheNextIsStoppedByWhatItNames) {
   }
   EXPECT_GE(looked_at, 60 / plans_step);
   EXPECT_GE(stopped_at_once, 60 / plans_step);
+}
+
+/// Harms and strains of the rules that the table calls of_kinds_only, in its order.
+using Judged = std::tuple<std::string, std::string, Severity, double>;
+std::vector<Judged> judged_by_kinds(const Plan& plan, BodyRooms& bodies) {
+  const std::vector<Kept> stock = resolve_stock(plan, catalog());
+  std::vector<const Species*> species;
+  for (const Kept& kept : stock) species.push_back(kept.species);
+  const Volume volume = volume_of(plan);
+  update(bodies, plan);
+  const Windows water = windows_of(plan, species);
+  const Room room = room_of(plan, stock, volume, bodies);
+  const Load load = load_of(plan, stock, volume, water);
+  Found found(Found::Keep::grades);
+  for (const RuleRow& row : all_rules())
+    if (row.of_kinds_only) row.rule({plan, catalog(), stock, volume, water, room, bodies, load}, found);
+  std::vector<Judged> judged;
+  for (const Raised& one : found.raised()) judged.emplace_back(one.rule, one.subject, one.severity, one.amount);
+  return judged;
+}
+
+// The search asks these rules once for all counts.
+TEST(LargestCount, RulesThatAreSaidToLookAtKindsAloneDo) {
+  BodyRooms bodies;
+  int found = 0;
+  for (const NamedPlan& named : many_plans()) {
+    Plan more = named.plan;
+    for (std::size_t i = 0; i < more.stock.size(); ++i)
+      if (more.stock[i].count > 0) more.stock[i].count = 1 + static_cast<int>(7 * i % 30);
+    for (Group& group : more.stock) group.males = group.females = {};
+    Plan plain = named.plan;
+    for (Group& group : plain.stock) group.males = group.females = {};
+    const std::vector<Judged> before = judged_by_kinds(plain, bodies);
+    EXPECT_EQ(before, judged_by_kinds(more, bodies)) << named.name;
+    found += static_cast<int>(before.size());
+  }
+  EXPECT_GT(found, 20 / plans_step);
 }
 
 TEST(LargestCount, IsWhatTheRoomOfAGroupSays) {

@@ -3,9 +3,12 @@
 // after it; but nothing else draws on this canvas, and each question to the browser waits until all drawing so far is done
 // (measured: 100 ms a frame on a software rasteriser). The answers are a fresh context's state, which is as good to go back to as
 // any. The build gives the renderer these functions in place of the GL's (CMakeLists.txt beside this folder).
+#include <emscripten/console.h>
 #include <GLES3/gl3.h>
 
 #include <cstdarg>
+#include <cstdio>
+#include <cstring>
 
 extern "C" {
 
@@ -52,5 +55,14 @@ int shoalwright_scanned(const char*, const char* format, ...) {
   *va_arg(args, int*) = 300;
   va_end(args);
   return 1;
+}
+
+// What a shader's compiler says is told as it is, of other lines their pattern: formatted printing would be 2 KB of the download.
+int shoalwright_reported(FILE*, const char* format, ...) {
+  va_list args;
+  va_start(args, format);
+  emscripten_console_error(std::strcmp(format, "%s\n") == 0 ? va_arg(args, const char*) : format);
+  va_end(args);
+  return 0;
 }
 }

@@ -4,10 +4,10 @@ room(units)                                                          # quantitie
 room(notebook USES units)                                            # what a finding is, how sentences are filled in
 room(catalog  USES units notebook)                                   # species cards and how they are read
 room(plan     USES units notebook catalog)                           # what the keeper decided
-room(tank     USES units notebook catalog plan)                      # shapes, volumes, masses, where pieces stand
+room(tank     USES units notebook catalog plan)                      # shapes, volumes, masses, heat, where pieces stand
 room(edit     USES units notebook catalog plan tank)                 # commands, arranging pieces, undo
 room(scape    USES units notebook catalog plan tank)                 # grid of the inside, clearance, lanes
-room(water    USES units notebook catalog plan)                      # windows, water changes
+room(water    USES units notebook catalog plan)                      # windows, water changes, carbonate system, ammonia, oxygen, salts, cycle
 room(stocking USES units notebook catalog plan tank scape water)     # bodies, crowding, lanes, load
 room(swim     USES units notebook catalog plan tank scape water stocking)  # fish that swim
 room(rules    USES units notebook catalog plan tank scape water stocking)  # one finding a file, and the table of rules

@@ -40,6 +40,7 @@ int main() {
   };
   listener.trouble = [](const std::string& sentence) {
     show_toast(app.ui, app.toast, sentence, "");
+    platform::say(sentence);
     platform::wake();
   };
   listener.action = [](const std::string& action) { carry_out(app, actions_of(app, action)); };

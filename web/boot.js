@@ -92,7 +92,11 @@ function start() {
     instantiateWasm(imports, receive) {
       if (able)
         parts.then(async ([module]) => {
-          receive(await WebAssembly.instantiate(module, imports), module);  // the first frame is drawn in here
+          // What the second file holds is called through these until it is here; nothing does so before.
+          imports.placeholder = new Proxy({}, { get: (_, name) => () => { throw new Error(`Part ${String(name)} of the planner is not here yet.`); } });
+          const instance = await WebAssembly.instantiate(module, imports);
+          page.add_rest = async () => WebAssembly.instantiateStreaming(await get('rest.wasm'), { primary: instance.exports });
+          receive(instance, module);  // the first frame is drawn in here
           setTimeout(add_faces, 100);
         }).catch(given_up);
       return {};

@@ -127,6 +127,17 @@ export const page = {
   drafts: null,
 
   connect(calls) { program = calls; },
+  /** Fetches the second file of the program. */
+  fetch_rest() {
+    document.body.dataset.rest = 'loading';
+    page.add_rest().then(() => {
+      document.body.dataset.rest = 'here';
+      program.rest();
+    }, () => {
+      document.body.dataset.rest = 'missing';
+      trouble('A part of the planner could not be loaded. Check the connection, then try again.');
+    });
+  },
   ready() {
     if (document.body.dataset.state !== 'loading') return;
     set_state('running');

@@ -5,6 +5,7 @@ import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { FEATURES, split } from './split.mjs';
 
 const from = path.dirname(fileURLToPath(import.meta.url));
 const [program, site, ...faces] = process.argv.slice(2);
@@ -14,9 +15,11 @@ const program_script = path.join(site, 'planner.js'), program_code = path.join(s
 // The page reaches into the program by these two names.
 run('terser', path.join(program, 'planner.js'), '--output', program_script,
   '--mangle', "toplevel,reserved=['Module','UTF8ToString']", '--compress', "toplevel,top_retain=['Module','UTF8ToString']");
+const rest_code = path.join(site, 'rest.wasm');
+split(path.join(program, 'planner.wasm'), path.join(from, '../wasm/rest.txt'), program_code, rest_code);
 // A second round of the optimiser finds 3 KB that the linker's one leaves.
-run('wasm-opt', '-Oz', '--converge', '-aimfs', '6', '-ocimfs', '300', '--enable-simd', '--enable-bulk-memory', '--enable-nontrapping-float-to-int', '--enable-sign-ext',
-  '--enable-mutable-globals', path.join(program, 'planner.wasm'), '-o', program_code);
+for (const file of [program_code, rest_code])
+  run('wasm-opt', '-Oz', '--converge', '-aimfs', '6', '-ocimfs', '300', '--strip-debug', ...FEATURES, file, '-o', file);
 
 run('esbuild', path.join(from, 'boot.js'), '--bundle', '--minify', '--format=iife', '--target=es2020', '--log-level=warning',
   `--outfile=${path.join(site, 'boot.js')}`);

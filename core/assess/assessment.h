@@ -6,22 +6,14 @@
 #include <vector>
 
 #include "notebook/finding.h"
+#include "stocking/air.h"
 #include "stocking/load.h"
 #include "stocking/room.h"
+#include "tank/heat.h"
 #include "tank/volume.h"
 #include "water/window.h"
 
 namespace shoalwright {
-
-struct Air {
-  std::optional<double> saturation_mg_l, dawn_mg_l, dawn_low_mg_l, limit_mg_l, demand_mg_h;
-  bool operator==(const Air&) const = default;
-};
-
-struct Heat {
-  std::optional<double> loss_w, heater_needed_w, evaporation_l_d;
-  bool operator==(const Heat&) const = default;
-};
 
 /// How far one margin is from its limit. `value` is signed, in `unit`, negative when over; `animals`: how many more of the
 /// limiting kind fit, where that makes sense.

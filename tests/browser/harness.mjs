@@ -96,17 +96,17 @@ export class Planner {
     return this.page.evaluate(() => window.Module.page.frames || 0);
   }
 
-  /** Waits until nothing has been drawn for `rest` ms. */
+  /** Waits until nothing has been drawn for `rest` ms and no part of the program is on its way. */
   async idle(rest = 120, timeout = 10000) {
     const end = Date.now() + timeout;
     for (let before = -1; ;) {
       // Two turns of the screen first: on a busy machine a frame that is owed may be late.
       const now = await this.page.evaluate(() => new Promise(resolve => {
-        const frames = () => resolve((window.Module.page && window.Module.page.frames) || 0);
+        const frames = () => resolve(document.body.dataset.rest === 'loading' ? -2 : (window.Module.page && window.Module.page.frames) || 0);
         requestAnimationFrame(() => requestAnimationFrame(frames));
         setTimeout(frames, 1000);  // a page in the background gets no turns
       }));
-      if (now === before) return;
+      if (now === before && now >= 0) return;
       if (Date.now() > end) throw new Error('The planner goes on drawing.');
       before = now;
       await sleep(rest);

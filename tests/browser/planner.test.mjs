@@ -181,10 +181,35 @@ describe('a keeper at a desk', () => {
     assert.ok(Math.abs((await planner.rect('tank.piece/2')).height - before.height) < 1);
   }));
 
+  test('the second file of the program comes when something of it is first wanted', async () => {
+    const asked = planner => planner.requests.filter(url => url.endsWith('/rest.wasm')).length;
+    await with_planner({}, async planner => {
+      assert.equal(asked(planner), 0, 'it is no part of the first visit');
+      const plain = await planner.picture('planner-before-rest');
+      await planner.press('c');
+      await planner.page.waitForFunction(() => document.body.dataset.rest === 'here');
+      await planner.idle(300);
+      assert.ok(different_pixels(plain, await planner.picture('planner-after-rest')) > 2000, 'crowding is laid over the tank');
+      await planner.press('c', 'c');
+      assert.equal(asked(planner), 1, 'it comes once');
+    });
+    const broken = await serve(undefined, { missing: ['rest.wasm'] });
+    const planner = await Planner.open(browser, broken.url, { width: 1440, height: 900 });
+    await planner.press('c');
+    await planner.page.waitForFunction(() => document.body.dataset.rest === 'missing');
+    await planner.page.waitForFunction(() => document.getElementById('live').textContent.includes('could not be loaded'));
+    await planner.press('c');
+    await planner.click('top.undo').catch(() => {});
+    assert.equal(await planner.page.evaluate(() => document.body.dataset.state), 'running', 'the rest of it goes on');
+    await planner.close();
+    await broken.close();
+  });
+
   test('fish swim while Swim is on, and stand still under reduced motion', async () => {
     await with_planner({}, async planner => {
       const at = await planner.rect('tool.swim');
       await planner.page.mouse.click(at.x + at.width / 2, at.y + at.height / 2);
+      await planner.page.waitForFunction(() => document.body.dataset.rest === 'here');
       await planner.page.waitForTimeout(600);
       const one = await planner.frames();
       const rect = (await planner.state()).rects['tank.fish/trigonostigma-heteromorpha'];

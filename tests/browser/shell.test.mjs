@@ -309,7 +309,7 @@ describe('page', () => {
     assert.ok(refused, 'an inline script was let through');
   }));
 
-  test('only files of its own are loaded, each once, and none after that', () => with_planner({}, async planner => {
+  test('only files of its own are loaded, each once, and after that none but the second of the program', () => with_planner({}, async planner => {
     const asked = () => planner.requests.filter(url => !url.endsWith('/icon.svg'));  // the browser asks for the icon when it likes
     assert.ok(planner.requests.every(url => url.startsWith(server.url)), planner.requests.join('\n'));
     assert.equal(new Set(asked()).size, asked().length, planner.requests.join('\n'));
@@ -319,7 +319,8 @@ describe('page', () => {
     await planner.press('Enter');
     await planner.drag('tank.front', { x: 640, y: 700 });
     await sleep(1500);
-    assert.deepEqual(asked().slice(loaded), []);
+    const later = asked().slice(loaded);
+    assert.ok(later.length === 0 || (later.length === 1 && later[0] === `${server.url}rest.wasm`), later.join('\n'));
   }));
 
   test('the plan is in the page as text, and the skip link shows it', () => with_planner({}, async planner => {

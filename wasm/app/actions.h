@@ -68,6 +68,8 @@ struct ShowSheet {
 struct PointAt {
   std::string species;
 };
+/// Somebody looks who is where.
+struct AskWhoIsWhere {};
 /// A short note at the foot of the window.
 struct Tell {
   std::string text, action;  ///< action "" or "Undo"
@@ -85,9 +87,9 @@ struct FocusItem {
   std::string id;
 };
 
-using Action =
-    std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan, SavePlan,
-                 ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, HoldPiece, Tell, FocusItem>;
+using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
+                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, HoldPiece,
+                            AskWhoIsWhere, Tell, FocusItem>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

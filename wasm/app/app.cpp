@@ -108,8 +108,23 @@ void search_remedies(App& app) {
   look_over(app, Remedies::searched);
 }
 
+namespace {
+
+void work_out_spread(App& app, BodyRooms& bodies) {
+  const std::vector<Kept> stock = resolve_stock(app.shown, app.catalog);
+  app.spread.spread = spread_of(app.shown, stock, bodies);
+  app.spread.front = seen_from_front(app.spread.spread);
+  app.spread.above = seen_from_above(app.spread.spread);
+  app.spread.territories = territories_of(app.shown, stock, bodies);
+  ++app.spread.version;
+  app.spread_of = app.shown;
+}
+
+}  // namespace
+
 void follow_spread(App& app) {
-  if (app.spread.version > 0 && app.spread_of == app.shown) return;
+  const bool wanted = app.spread_wanted || app.preferences.overlay != Overlay::none;
+  if ((!wanted || (app.spread.version > 0 && app.spread_of == app.shown)) && app.grazing_of == app.shown) return;
   const double now_s = ImGui::GetTime();
   const bool dragging = ImGui::IsMouseDown(ImGuiMouseButton_Left);
   const bool seen = app.preferences.overlay != Overlay::none;
@@ -119,14 +134,9 @@ void follow_spread(App& app) {
     return;
   }
   BodyRooms& bodies = app.previewing.empty() ? app.bodies : app.shown_bodies;
-  const std::vector<Kept> stock = resolve_stock(app.shown, app.catalog);
-  app.spread.spread = spread_of(app.shown, stock, bodies);
-  app.spread.front = seen_from_front(app.spread.spread);
-  app.spread.above = seen_from_above(app.spread.spread);
-  app.spread.territories = territories_of(app.shown, stock, bodies);
   app.spread.grazing = grazing_surface_of(app.shown, bodies.scape());
-  ++app.spread.version;
-  app.spread_of = app.shown;
+  app.grazing_of = app.shown;
+  if (wanted && platform::have_rest()) work_out_spread(app, bodies);
   app.spread_at_s = now_s;
 }
 

@@ -93,7 +93,9 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
     draw_narrow(app, look, box, out);
   switch (app.sheet) {
     case Sheet::none: break;
-    case Sheet::tank: draw_tank_sheet(app.ui, look, box, app.views.tank_sheet, out); break;
+    case Sheet::tank:
+      if (platform::have_rest()) draw_tank_sheet(app.ui, look, box, app.views.tank_sheet, out);
+      break;
     case Sheet::water: draw_water_sheet(app.ui, look, box, app.views.water_sheet, out); break;
   }
 }

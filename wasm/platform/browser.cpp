@@ -59,6 +59,8 @@ struct State {
   int owed = 0;
   bool asked = false;
   double last_frame_ms = 0, timer_due_ms = 0;
+  bool rest = false;       // the second file of the program is here
+  double ask_rest_ms = 0;  // not asked for again before
 
   std::string in;                             // text on its way in from the page
   std::map<std::string, std::string> assets;  // as handed over by the page, kept as long as the program runs
@@ -354,6 +356,16 @@ std::vector<Draft> other_drafts() {
 void set_link(std::string_view fragment) { tell("set_link", fragment); }
 std::string setting(std::string_view name) { return ask("setting", name); }
 void keep_setting(std::string_view name, std::string_view value) { tell("keep_setting", name, value); }
+bool have_rest() {
+  State& s = state();
+  const double now_ms = emscripten_get_now();
+  if (!s.rest && now_ms >= s.ask_rest_ms) {
+    s.ask_rest_ms = now_ms + 5000;
+    tell("fetch_rest", "");
+  }
+  return s.rest;
+}
+
 void say(std::string_view text) { tell("say", text); }
 void set_plan_text(std::string_view lines) { tell("set_plan_text", lines); }
 void set_title(std::string_view title) { tell("set_title", title); }
@@ -538,6 +550,7 @@ EMSCRIPTEN_KEEPALIVE void page_event(int what) {
     case 4:
       if (listener.action) listener.action(text);
       return;
+    case 5: state().rest = true; return;
   }
 }
 

@@ -236,6 +236,7 @@ mergeInto(LibraryManager.library, {
       file: function (name, text) { shell.event(1, name.replace(/\n/g, ' ') + '\n' + text); },
       trouble: function (text) { shell.event(3, text); },
       action: function (text) { shell.event(4, text); },
+      rest: function () { shell.event(5, ''); },
     });
   },
 

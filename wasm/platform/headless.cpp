@@ -119,6 +119,8 @@ std::string setting(std::string_view name) {
 }
 
 void keep_setting(std::string_view name, std::string_view value) { state().record.settings[std::string(name)] = value; }
+bool have_rest() { return true; }
+
 void say(std::string_view text) { state().record.said = text; }
 void set_plan_text(std::string_view lines) { state().record.plan_text = lines; }
 void set_title(std::string_view title) { state().record.title = title; }

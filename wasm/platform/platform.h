@@ -79,6 +79,12 @@ std::string today();
 /// runs; empty for an unknown name.
 std::string_view asset(std::string_view name);
 
+/// The program comes in two files: what a first look needs, and the rest (wasm/rest.txt), which is fetched when something of it
+/// is first wanted. Whether the rest is here; where not, it is asked for, and a frame is drawn when it has come. Where it cannot
+/// be had `Listener::trouble` says so, and the next question after a while asks again. No function of the rest may be called
+/// before.
+bool have_rest();
+
 enum class FieldKind { text, search, number };
 
 /// One text field as drawn in this frame. Its text is edited by a real input of the page, laid over `x, y, width, height`: phone

@@ -162,15 +162,23 @@ void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& st
   }
 }
 
-void draw_spot_words(Ui& ui, const Look& look, const OverlayStage& stage, PointerRest& rest) {
+void follow_spot(Ui& ui, const Look& look, const OverlayStage& stage, PointerRest& rest, Actions& out) {
   const ImVec2 pointer = ImGui::GetIO().MousePos;
   if (pointer.x != rest.at.x || pointer.y != rest.at.y) rest = {pointer, ui.now_s};
-  const SpreadSeen& seen = seen_of(look, stage.above);
-  if (look.spread.version == 0 || seen.spots.empty() || !stage.water.has(pointer.x, pointer.y)) return;
+  if (!stage.water.has(pointer.x, pointer.y)) return;
   if (look.preferences.overlay == Overlay::none && ui.now_s < rest.since_s + rest_s) {
     platform::wake_in(static_cast<int>((rest.since_s + rest_s - ui.now_s) * 1000) + 10);
     return;
   }
+  if (look.spread.version == 0)
+    out.push_back(AskWhoIsWhere{});
+  else
+    draw_spot_words(ui, look, stage, pointer);
+}
+
+void draw_spot_words(Ui& ui, const Look& look, const OverlayStage& stage, ImVec2 pointer) {
+  const SpreadSeen& seen = seen_of(look, stage.above);
+  if (seen.spots.empty()) return;
   const Spread& spread = look.spread.spread;
   const double x_cm = static_cast<double>((pointer.x - stage.corner.x) / stage.px_per_cm),
                y_cm = static_cast<double>((pointer.y - stage.corner.y) / stage.px_per_cm);

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "app/actions.h"
 #include "app/look.h"
 #include "draw/scene/field.h"
 #include "draw/ui.h"
@@ -35,10 +36,11 @@ std::span<const std::string_view> overlay_words();
 /// What the contours stand for: "litres wanted of each litre open".
 std::string overlay_legend(const Look& look);
 
-void draw_overlay(const Pen& pen, const Look& look, const OverlayStage& stage, OverlayState& mine);
+// Both only where the spread is known.
+[[gnu::noinline]] void draw_overlay(const Pen& pen, const Look& look, const OverlayStage& stage, OverlayState& mine);
 /// The words on its contours, clear of plates and letters at `marks`.
-void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& stage, const OverlayState& mine,
-                        std::vector<ImVec2> marks);
+[[gnu::noinline]] void draw_overlay_words(const Pen& pen, const Look& look, const OverlayStage& stage, const OverlayState& mine,
+                                          std::vector<ImVec2> marks);
 
 /// Who is in the spot under the pointer, how crowded and how clear it is: at once while something is laid over, else when the
 /// pointer has rested. Nothing outside the water.
@@ -46,6 +48,7 @@ struct PointerRest {
   ImVec2 at;
   double since_s = 0;
 };
-void draw_spot_words(Ui& ui, const Look& look, const OverlayStage& stage, PointerRest& rest);
+void follow_spot(Ui& ui, const Look& look, const OverlayStage& stage, PointerRest& rest, Actions& out);
+[[gnu::noinline]] void draw_spot_words(Ui& ui, const Look& look, const OverlayStage& stage, ImVec2 pointer);
 
 }  // namespace shoalwright

@@ -8,7 +8,7 @@ namespace shoalwright {
 
 /// The card that tells more of a kind on the shelf, over everything, to the right of `row` (left where the window ends): ranges
 /// of water with what the tank has, company, food, one caution.
-void draw_kind_card(const Ui& ui, const Look& look, const Species& species, const Box& row);
+[[gnu::noinline]] void draw_kind_card(const Ui& ui, const Look& look, const Species& species, const Box& row);
 
 /// "Shoal of 6 or more, good from 10"; "Lives alone"; "Pair".
 std::string said_company(const Species& species);

@@ -175,7 +175,8 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   const std::string label = capital(display_name(species)) + ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
   const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first});
   if (!row.item.visible) return;
-  if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item)) draw_kind_card(ui, look, species, box);
+  if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
+    draw_kind_card(ui, look, species, box);
   draw_row(ui, look, box, species, answer, lifted, row.item);
   if (row.item.ring) draw_ring(ui, box, {.rounding = 2, .ring = Ring::inside});
   if (row.item.hovered && !look.held) platform::set_cursor(platform::Cursor::grab);

@@ -44,6 +44,10 @@ void swim(const Ui& ui, const Look& look, const Plan& plan, SwimState& mine, std
     mine.on = false;
     return;
   }
+  if (platform::have_rest()) swim_on(look, plan, mine, shoals);
+}
+
+void swim_on(const Look& look, const Plan& plan, SwimState& mine, std::vector<Shoal>& shoals) {
   if (!mine.on || (!(mine.of == plan) && !ImGui::IsMouseDown(ImGuiMouseButton_Left))) begin_school(look, plan, mine);
   if (!platform::device().hidden) {
     step(mine.school, ImGui::GetIO().DeltaTime);

@@ -95,13 +95,13 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
                front_right = plan_point(view, scene, inside_length_cm(look.shown.tank), 0);
   const OverlayStage overlay{
       true, back_left, px, {back_left.x, back_left.y, front_right.x - back_left.x, front_right.y - back_left.y}};
-  draw_overlay(pen, look, overlay, mine.overlay_above);
+  if (look.spread.version > 0) draw_overlay(pen, look, overlay, mine.overlay_above);
   const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(scene, view) : std::vector<ImVec2>();
   if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view, letters);
   for (std::size_t i = 0; i < letters.size(); ++i) draw_letter(pen, piece_letter(static_cast<int>(i)), letters[i], letter_size);
   const Box glass{view.corner.x, view.corner.y, px * size.x, px * size.y};
   const PieceStage pieces{scene, true, {}, view, glass};
-  draw_overlay_words(pen, look, overlay, mine.overlay_above, letters);
+  if (look.spread.version > 0) draw_overlay_words(pen, look, overlay, mine.overlay_above, letters);
   draw_chosen(pen, look, pieces);
   pen.dl->PopClipRect();
   const Item tank = item(ui, "tank.above", area, "The tank from above", {.ring = Ring::inside, .allow_over = true});
@@ -109,7 +109,7 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   add_piece_spots(ui, pieces);
   const bool at_piece = look.held || follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out);
   if (!look.held && !mine.pieces.drag && tank.hovered && !mine.zoom_above.pans)
-    draw_spot_words(ui, look, overlay, mine.rest_above);
+    follow_spot(ui, look, overlay, mine.rest_above, out);
   follow_zoom(ui, mine.zoom_above, "above", area, tank.hovered, !at_piece, false);
   // What is to be bought, in the room that the drawing leaves below it.
   const float below = area.bottom() + 22;

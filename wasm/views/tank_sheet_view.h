@@ -18,7 +18,7 @@ struct TankSheetState {
 };
 
 /// Size, shape, glass, fill, lid and substrate in a card over `box`. Spots: `tank_sheet.*`.
-void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& mine, Actions& out);
+[[gnu::noinline]] void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& mine, Actions& out);
 
 /// A tank of another shape, about as large as this one. Outside measures in and out.
 Tank reshaped(const Tank& outside, Shape shape);

@@ -383,7 +383,7 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   }
   draw_front_roots(pen.dl, mine.scene, stage.view);
   const OverlayStage overlay{false, stage.at(0, 0), stage.view.px_per_cm, stage.water};
-  draw_overlay(pen, look, overlay, mine.overlay);
+  if (look.spread.version > 0) draw_overlay(pen, look, overlay, mine.overlay);
   draw_front_glass(pen.dl, mine.scene, stage.view);
   const std::vector<Plate> plates = look.preferences.show_numbers ? plates_of(stage, shoals, mine.swim.on) : std::vector<Plate>();
   const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(stage, plates) : std::vector<ImVec2>();
@@ -391,7 +391,7 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   for (const Plate& plate : plates) marks.push_back(plate.at);
   if (look.preferences.show_lane) draw_lane(pen, look, stage, marks);
   if (look.held) draw_held_shoal(pen, look, stage, shoals);
-  draw_overlay_words(pen, look, overlay, mine.overlay, marks);
+  if (look.spread.version > 0) draw_overlay_words(pen, look, overlay, mine.overlay, marks);
   draw_chosen(pen, look, {stage.scene, false, stage.view, {}, stage.glass});
   if (look.preferences.show_numbers) draw_numbers(pen, plates, letters);
   pen.dl->PopClipRect();
@@ -413,7 +413,7 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
   for (const Shoal& shoal : shoals)
     if (!shoal.animals.empty())
       add_spot(ui, "tank.fish/" + shoal.species, around(stage, shoal), name_of_species(look, shoal.species));
-  if (over != Over::nothing && !mine.zoom.pans) draw_spot_words(ui, look, overlay, mine.rest);
+  if (over != Over::nothing && !mine.zoom.pans) follow_spot(ui, look, overlay, mine.rest, out);
   if (with_profile) {
     draw_profile(ui, look, profile_box, stage.water.y, stage.view.px_per_cm, mine.profile);
   }

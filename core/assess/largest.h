@@ -9,9 +9,9 @@
 #include "plan/plan.h"
 #include "rules/found.h"
 #include "stocking/room.h"
-#include "water/window.h"
 #include "stocking/stock.h"
 #include "tank/volume.h"
+#include "water/window.h"
 
 namespace shoalwright {
 

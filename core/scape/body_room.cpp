@@ -16,7 +16,10 @@ void BodyRooms::update(const Plan& plan, const WaterLevels& levels) {
   if (!new_scape && !new_levels) return;
   levels_ = levels;
   lanes_.clear();
-  if (new_levels || !(size == scape_.grid.size) || cell_cm != scape_.grid.cell_cm || !(tank == scape_.tank)) classes_.clear();
+  if (new_levels || !(size == scape_.grid.size) || cell_cm != scape_.grid.cell_cm || !(tank == scape_.tank)) {
+    classes_.clear();
+    reaches_.clear();
+  }
   for (BodyClass& one : classes_) one.up_to_date = false;
   slices_ = filled_cells(scape_);
   for (std::size_t level = 0; level < 3; ++level)

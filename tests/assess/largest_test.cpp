@@ -85,6 +85,18 @@ TEST(LargestCount, IsTheLastThatRaisesNothingAndTheNextIsStoppedByWhatItNames) {
   EXPECT_GE(stopped_at_once, 60 / plans_step);
 }
 
+// Whoever assesses again and again keeps what bodies find.
+TEST(KeptBodies, GiveWhatFreshOnesGiveFromAnyPlanToAnyOther) {
+  const std::vector<NamedPlan>& plans = many_plans();
+  BodyRooms kept;
+  for (std::size_t i = 0; i < plans.size(); ++i) {
+    const NamedPlan& named = plans[(7 * i + 3) % plans.size()];
+    BodyRooms fresh;
+    EXPECT_TRUE(assess(named.plan, catalog(), kept, Remedies::at_once) == assess(named.plan, catalog(), fresh, Remedies::at_once))
+        << named.name;
+  }
+}
+
 /// Harms and strains of the rules that the table calls of_kinds_only, in its order.
 using Judged = std::tuple<std::string, std::string, Severity, double>;
 std::vector<Judged> judged_by_kinds(const Plan& plan, BodyRooms& bodies) {

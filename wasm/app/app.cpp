@@ -123,8 +123,10 @@ void work_out_spread(App& app, BodyRooms& bodies) {
 }  // namespace
 
 void follow_spread(App& app) {
-  const bool wanted = app.spread_wanted || app.preferences.overlay != Overlay::none;
-  if ((!wanted || (app.spread.version > 0 && app.spread_of == app.shown)) && app.grazing_of == app.shown) return;
+  const bool wanted = app.spread.wanted || app.preferences.overlay != Overlay::none,
+             stale = app.spread.version == 0 || !(app.spread_of == app.shown);
+  const bool to_spread = wanted && stale && platform::have_rest();  // where it is not here, its coming draws a frame
+  if (!to_spread && app.grazing_of == app.shown) return;
   const double now_s = ImGui::GetTime();
   const bool dragging = ImGui::IsMouseDown(ImGuiMouseButton_Left);
   const bool seen = app.preferences.overlay != Overlay::none;
@@ -136,7 +138,7 @@ void follow_spread(App& app) {
   BodyRooms& bodies = app.previewing.empty() ? app.bodies : app.shown_bodies;
   app.spread.grazing = grazing_surface_of(app.shown, bodies.scape());
   app.grazing_of = app.shown;
-  if (wanted && platform::have_rest()) work_out_spread(app, bodies);
+  if (to_spread) work_out_spread(app, bodies);
   app.spread_at_s = now_s;
 }
 

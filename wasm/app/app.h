@@ -33,7 +33,6 @@ struct App {
   Assessment shown_assessment;
   MarginTable now_margins, shown_margins;
   SpreadNow spread;
-  bool spread_wanted = false;  ///< somebody has looked for it
   Plan grazing_of;             ///< the plan that its grazing is of
   Plan spread_of;              ///< the plan that it is of
   double spread_at_s = 0;      ///< when it was worked out

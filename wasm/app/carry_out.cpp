@@ -112,7 +112,7 @@ struct Carry {
     keep_preferences(app.preferences);
   }
   void operator()(const ShowSheet& wish) { app.sheet = wish.sheet; }
-  void operator()(const AskWhoIsWhere&) { app.spread_wanted = true; }
+  void operator()(const AskWhoIsWhere&) { app.spread.wanted = true; }
   void operator()(const PointAt& wish) { app.pointed_species = wish.species; }
   void operator()(const ChoosePieces& wish) {
     app.chosen_pieces = wish.pieces;

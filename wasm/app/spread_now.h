@@ -10,7 +10,8 @@ namespace shoalwright {
 /// Who is where in what is shown, whose ground is whose, and what there is to graze. It follows a drag by up to a tenth of a
 /// second.
 struct SpreadNow {
-  int version = 0;  ///< one more each time
+  bool wanted = false;  ///< somebody has looked for it
+  int version = 0;      ///< one more each time
   Spread spread;
   SpreadSeen front, above;
   Territories territories;

@@ -170,10 +170,9 @@ void follow_spot(Ui& ui, const Look& look, const OverlayStage& stage, PointerRes
     platform::wake_in(static_cast<int>((rest.since_s + rest_s - ui.now_s) * 1000) + 10);
     return;
   }
-  if (look.spread.version == 0)
-    out.push_back(AskWhoIsWhere{});
-  else
-    draw_spot_words(ui, look, stage, pointer);
+  // Asked once: an answer may be long in coming, and each wish draws a frame.
+  if (look.spread.version == 0 && !look.spread.wanted) out.push_back(AskWhoIsWhere{});
+  if (look.spread.version > 0) draw_spot_words(ui, look, stage, pointer);
 }
 
 void draw_spot_words(Ui& ui, const Look& look, const OverlayStage& stage, ImVec2 pointer) {

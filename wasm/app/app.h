@@ -33,9 +33,9 @@ struct App {
   Assessment shown_assessment;
   MarginTable now_margins, shown_margins;
   SpreadNow spread;
-  Plan grazing_of;             ///< the plan that its grazing is of
-  Plan spread_of;              ///< the plan that it is of
-  double spread_at_s = 0;      ///< when it was worked out
+  Plan grazing_of;         ///< the plan that its grazing is of
+  Plan spread_of;          ///< the plan that it is of
+  double spread_at_s = 0;  ///< when it was worked out
   std::string previewing;
 
   AnimalStore animals;

@@ -2,6 +2,9 @@
 // The front door: everything that a program outside may rely on.
 #pragma once
 
+#include "advice/first_help.h"
+#include "advice/recipe_card.h"
+#include "advice/roads.h"
 #include "assess/assess.h"
 #include "assess/largest.h"
 #include "catalog/builtin.h"
@@ -13,4 +16,5 @@
 #include "share/link.h"
 #include "share/patch.h"
 #include "share/plan_json.h"
+#include "share/recipe_json.h"
 #include "units/result.h"

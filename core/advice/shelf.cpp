@@ -91,8 +91,9 @@ std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) {
   const Windows water = windows_of(plan_, species_in(stock));
   const Room room = room_of(plan_, stock, volume_, bodies_);
   const Load load = load_of(plan_, stock, volume_, water);
+  const Air air = air_of(plan_, stock, volume_, water.temperature_c.now);
   Found found(Found::Keep::findings_at_once);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room, bodies_, load};
+  const Facts facts{plan_, catalog_, stock, volume_, water, room, bodies_, load, air};
   for (const RuleRow& row : all_rules()) row.rule(facts, found);
   return found.take_findings();
 }
@@ -125,7 +126,8 @@ void ShelfSearch::find_limit(const Species& species, const Largest& largest, She
 
   const Windows water = windows_of(plan_, species_in(stock));
   const Load load = load_of(plan_, stock, volume_, water);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room_, bodies_, load};
+  const Air air = air_of(plan_, stock, volume_, water.temperature_c.now);
+  const Facts facts{plan_, catalog_, stock, volume_, water, room_, bodies_, load, air};
   const auto measured = [&](const Fit& fit, Measure measure) {
     limit.measure = measure;
     limit.amount = std::max(fit.asked - fit.have, 0.0);

@@ -10,6 +10,7 @@
 #include "rules/facts.h"
 #include "stocking/layers.h"
 #include "units/order.h"
+#include "water/reach.h"
 
 namespace shoalwright {
 
@@ -43,9 +44,16 @@ Assessment assess(const Plan& plan, const Catalog& catalog, BodyRooms& bodies, R
   update(bodies, plan);
   assessment.room = room_of(plan, stock, assessment.volume, bodies);
   assessment.load = load_of(plan, stock, assessment.volume, assessment.water);
+  const std::optional<double>& water_c = assessment.water.temperature_c.now;
+  const CarbonateReach reach = carbonate_reach_of(assessment.water, plan.limits.co2_mg_l.value_or(safe_co2_mg_l));
+  assessment.water.reachable = reach.reachable;
+  assessment.water.co2_mg_l = reach.co2_mg_l;
+  assessment.air = air_of(plan, stock, assessment.volume, water_c);
+  assessment.heat = heat_of(plan, assessment.volume, water_c);
 
   const std::vector<Kept> sorted = by_id(stock);
-  const Facts facts{plan, catalog, sorted, assessment.volume, assessment.water, assessment.room, bodies, assessment.load};
+  const Facts facts{plan,   catalog,         sorted,        assessment.volume, assessment.water, assessment.room,
+                    bodies, assessment.load, assessment.air};
   assessment.findings = find_all(facts, remedies);
   assessment.tightest = tightest_margins(facts);
   assessment.cautions = cautions_for(facts);

@@ -24,11 +24,14 @@ bool known_before(const Raised& one, const std::vector<Raised>& before) {
   });
 }
 
+/// The gravest first.
 std::vector<std::string> newly_raised(const std::vector<Raised>& after, const std::vector<Raised>& before) {
   std::vector<std::string> rules;
-  for (const Raised& one : after)
-    if (!known_before(one, before) && std::find(rules.begin(), rules.end(), one.rule) == rules.end())
-      rules.emplace_back(one.rule);
+  for (const Severity severity : {Severity::harm, Severity::strain})
+    for (const Raised& one : after)
+      if (one.severity == severity && !known_before(one, before) &&
+          std::find(rules.begin(), rules.end(), one.rule) == rules.end())
+        rules.emplace_back(one.rule);
   return rules;
 }
 
@@ -38,7 +41,7 @@ bool raises_more(const std::vector<Raised>& after, const std::vector<Raised>& be
 
 /// Sums that grow with the count, in parts of what makes a strain.
 struct Sums {
-  double layer[3] = {}, floor = 0, load = 0;
+  double layer[3] = {}, floor = 0, load = 0, oxygen = 0;
 };
 
 /// How many fit if every sum grows in proportion, from the filling without the kind and with `count` of it.
@@ -50,6 +53,7 @@ double guessed_count(const Sums& without, const Sums& with, int count) {
   for (int i = 0; i < 3; ++i) bound(without.layer[i], with.layer[i]);
   bound(without.floor, with.floor);
   bound(without.load, with.load);
+  bound(without.oxygen, with.oxygen);
   return std::max(most, 0.0);
 }
 
@@ -59,6 +63,15 @@ LargestSearch::LargestSearch(const Plan& plan, const Catalog& catalog, std::vect
                              const Room& room, BodyRooms& bodies)
     : plan_(plan), catalog_(catalog), volume_(volume), bodies_(bodies), stock_(std::move(stock)), room_(room) {
   room_.groups.clear();
+  stock_.reserve(stock_.size() + 1);  // what is raised points at ids in it, which must not move when a kind comes in
+}
+
+void LargestSearch::look_at_kinds(const std::vector<const Species*>& species, OfKinds& kinds) const {
+  kinds.water = windows_of(plan_, species);
+  const std::optional<double>& water_c = kinds.water->temperature_c.now;
+  kinds.air = air_of_tank(plan_, volume_, water_c);
+  if (water_c)
+    for (const Species* one : species) kinds.burdens.push_back(burden_of(*one, *water_c));
 }
 
 std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock, OfKinds& kinds) {
@@ -77,11 +90,23 @@ std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock, OfKind
   }
 
   const bool first = !kinds.water;
-  if (first) kinds.water = windows_of(plan_, species);
-  const Load load = load_of(plan_, stock, volume_, *kinds.water);
+  if (first) look_at_kinds(species, kinds);
+  std::optional<Burden> burden;
+  if (kinds.burdens.size() == stock.size()) {
+    burden.emplace();
+    for (std::size_t kind = 0; kind < stock.size(); ++kind) {
+      burden->feed_g_d += stock[kind].count * kinds.burdens[kind].feed_g_d;
+      burden->resting_oxygen_mg_h += stock[kind].count * kinds.burdens[kind].resting_oxygen_mg_h;
+    }
+  }
+  const Load load = load_of(plan_, burden, volume_, *kinds.water);
   const std::optional<double> rise = nitrate_rise_mg_l_d(load, volume_);
   load_index_ = rise ? load_index(*rise) : 0;
-  const Facts facts{plan_, catalog_, stock, volume_, *kinds.water, room_, bodies_, load};
+  const Air air = air_of(plan_, stock, kinds.air, burden);
+  oxygen_used_ = air.dawn_mg_l ? (*air.saturation_mg_l - *air.dawn_mg_l) /
+                                     (*air.saturation_mg_l - limits::oxygen_ease_mg_l + limits::oxygen_short.strain)
+                               : 0;
+  const Facts facts{plan_, catalog_, stock, volume_, *kinds.water, room_, bodies_, load, air};
   std::vector<Raised> all;
   std::size_t of_kinds = 0;
   for (const RuleRow& row : all_rules()) {
@@ -102,34 +127,40 @@ Largest LargestSearch::find(const Species& species) {
   const bool all_known = std::all_of(stock_.begin(), stock_.end(), [](const Kept& kept) { return kept.species != nullptr; });
   if (!all_known || !plan_.planting) return {};
 
-  std::vector<Kept>& stock = stock_;
-  stock.reserve(stock.size() + 1);  // what was raised before points at ids in it, which must not move when the kind comes in
-  const auto place = std::find_if(stock.begin(), stock.end(), [&](const Kept& kept) { return kept.species->id == species.id; });
-  const auto index = place - stock.begin();
-  const bool kept_already = place != stock.end();
-  Kept own;
-  if (kept_already) {
-    own = std::move(*place);
-    stock.erase(place);
-  }
+  std::vector<Kept> others = stock_;
+  std::erase_if(others, [&](const Kept& kept) { return kept.species->id == species.id; });
+  const bool kept_already = others.size() < stock_.size();
   const Steps& crowded = in_view(limits::crowding, plan_.strictness);
   const auto filling = [&] {
     Sums f;
     for (std::size_t i = 0; i < 3; ++i) f.layer[i] = room_.layers[i].crowding.value_or(0) / crowded.strain;
     f.floor = room_.floor_crowding.value_or(0) / crowded.strain;
     f.load = load_index_ / limits::load.strain;
+    f.oxygen = oxygen_used_;
     return f;
   };
-  OfKinds kinds_without, kinds_with;
-  const std::vector<Raised> before = raised(stock, kinds_without);
+  OfKinds kinds_without, kinds_with_it;
+  const std::vector<Raised> before = raised(others, kinds_without);
   const Sums without = filling();
 
-  stock.push_back({.species = &species, .id = species.id, .count = 1, .have = 0, .males = {}, .females = {}, .lines = {}});
+  if (!kept_already)
+    stock_.push_back({.species = &species, .id = species.id, .count = 1, .have = 0, .males = {}, .females = {}, .lines = {}});
+  Kept& own = *std::find_if(stock_.begin(), stock_.end(), [&](const Kept& kept) { return kept.species->id == species.id; });
+  const Kept as_it_is = own;
+  own.have = 0;
+  own.males.reset();
+  own.females.reset();
   const auto with = [&](int count) {
-    stock.back().count = count;
-    return raised(stock, kinds_with);
+    own.count = count;
+    return raised(stock_, kept_already ? kinds_ : kinds_with_it);
   };
-  const auto fits = [&](int count) { return !raises_more(with(count), before); };
+  std::vector<Raised> over;  // at the least count so far that does not fit
+  const auto fits = [&](int count) {
+    std::vector<Raised> all = with(count);
+    const bool fit = !raises_more(all, before);
+    if (!fit) over = std::move(all);
+    return fit;
+  };
 
   Largest largest;
   const int least = std::max(species.life.group.least, 1);
@@ -181,11 +212,14 @@ Largest LargestSearch::find(const Species& species) {
       (fits(middle) ? low : high) = middle;
     }
     largest.count = low;
-    if (high <= most_count) largest.stopped_by = newly_raised(with(high), before);
+    if (high <= most_count) largest.stopped_by = newly_raised(over, before);
   }
 
-  stock.pop_back();
-  if (kept_already) stock.insert(stock.begin() + index, std::move(own));
+  own.count = as_it_is.count;
+  own.have = as_it_is.have;
+  own.males = as_it_is.males;
+  own.females = as_it_is.females;
+  if (!kept_already) stock_.pop_back();
   return largest;
 }
 

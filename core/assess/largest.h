@@ -8,6 +8,8 @@
 #include "catalog/catalog.h"
 #include "plan/plan.h"
 #include "rules/found.h"
+#include "stocking/air.h"
+#include "stocking/burden.h"
 #include "stocking/room.h"
 #include "stocking/stock.h"
 #include "tank/volume.h"
@@ -38,9 +40,12 @@ class LargestSearch {
   /// What depends on the kinds of a stock alone, worked out when first asked.
   struct OfKinds {
     std::optional<Windows> water;
+    AirOfTank air;
+    std::vector<Burden> burdens;              ///< of one of each kind
     std::vector<std::vector<Raised>> raised;  ///< by rules of_kinds_only, in the order of the table
   };
 
+  void look_at_kinds(const std::vector<const Species*>& species, OfKinds& kinds) const;
   std::vector<Raised> raised(const std::vector<Kept>& stock, OfKinds& kinds);
 
   const Plan& plan_;
@@ -48,8 +53,10 @@ class LargestSearch {
   const Volume& volume_;
   BodyRooms& bodies_;
   std::vector<Kept> stock_;
-  Room room_;  ///< layers, lanes, floor; the crowding is that of the state last looked at
+  OfKinds kinds_;  ///< of the stock as it is
+  Room room_;      ///< layers, lanes, floor; the crowding is that of the state last looked at
   double load_index_ = 0;
+  double oxygen_used_ = 0;  ///< of what may be used before it is a strain
 };
 
 }  // namespace shoalwright

@@ -88,11 +88,19 @@ MarginFacts nitrate(const Facts& facts, const Tightest& entry, std::string_view 
   return margin;
 }
 
+MarginFacts dawn(const Facts& facts, std::string_view in_hand) {
+  MarginFacts margin{*facts.air.limit_mg_l, *facts.air.dawn_mg_l, {}, {}, {}};
+  const std::vector<Part> parts = breath_parts(facts, *facts.water.temperature_c.now);
+  count_in(margin, parts, in_hand, largest_of(parts), spare_breath_mg_h(facts).value_or(0));
+  return margin;
+}
+
 std::optional<MarginFacts> facts_behind(const Facts& facts, const Tightest& entry, std::string_view in_hand) {
   if (entry.margin == "lane_cm" && !entry.set_by.empty()) return lane(facts, entry);
   if (entry.margin == "crowding_l_cm") return crowding(facts, entry, in_hand);
   if (entry.margin == "floor_cm2") return floor_of(facts, entry, in_hand);
   if (entry.margin == "nitrate_mg_l" && facts.plan.source.nitrate_mg_l) return nitrate(facts, entry, in_hand);
+  if (entry.margin == "dawn_mg_l" && facts.air.dawn_mg_l && facts.air.limit_mg_l) return dawn(facts, in_hand);
   return std::nullopt;
 }
 
@@ -106,7 +114,8 @@ MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessm
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand,
                          BodyRooms& bodies) {
   const std::vector<Kept> stock = by_id(resolve_stock(plan, catalog));
-  const Facts facts{plan, catalog, stock, assessment.volume, assessment.water, assessment.room, bodies, assessment.load};
+  const Facts facts{plan,   catalog,         stock,         assessment.volume, assessment.water, assessment.room,
+                    bodies, assessment.load, assessment.air};
   MarginTable table;
   for (const Tightest& entry : assessment.tightest)
     if (auto behind = facts_behind(facts, entry, in_hand)) table.push_back({entry.margin, std::move(*behind)});

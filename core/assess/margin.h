@@ -21,9 +21,9 @@ struct MarginFacts {
   std::optional<int> animals;       ///< how many more of it, negative when over, rounded down
 };
 
-/// Key and facts of all margins that have any: lane, crowding by depth, floor and nitrate; water has none. Without `in_hand` the
-/// kind is that of the margin's `animals`: the largest part, for nitrate the largest group. With it (a species id) spare is
-/// counted in that kind wherever it has a part in the sum. `assessment` must be that of `plan`.
+/// Key and facts of all margins that have any: lane, crowding by depth, floor, nitrate and dawn; water has none. Without
+/// `in_hand` the kind is that of the margin's `animals`: the largest part, for nitrate the largest group. With it (a species id)
+/// spare is counted in that kind wherever it has a part in the sum. `assessment` must be that of `plan`.
 using MarginTable = std::vector<std::pair<std::string, MarginFacts>>;
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand = {});
 MarginTable margin_table(const Plan& plan, const Catalog& catalog, const Assessment& assessment, std::string_view in_hand,

@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "rules/limits.h"
 #include "rules/shares.h"
+#include "stocking/gas_transfer.h"
 #include "stocking/least_tank.h"
 #include "stocking/style.h"
 #include "units/order.h"
@@ -128,7 +130,51 @@ void add_nitrate(Margins& margins, const Facts& facts) {
   add(margins, std::move(entry), limit);
 }
 
+// Before dawn, over what the stock wants at all times; in the dark what is spare is spare use.
+void add_dawn(Margins& margins, const Facts& facts) {
+  if (!facts.air.dawn_mg_l || !facts.air.limit_mg_l) return;
+  const std::vector<Part> parts = breath_parts(facts, *facts.water.temperature_c.now);
+  const Part* limiting = nullptr;
+  for (const Part& part : parts)
+    if (part.amount > 0 && (!limiting || part.amount > limiting->amount)) limiting = &part;
+  const std::optional<double> spare = spare_breath_mg_h(facts);
+  if (!limiting || !spare) return;
+  add(margins,
+      {.margin = "dawn_mg_l",
+       .value = *facts.air.dawn_mg_l - *facts.air.limit_mg_l,
+       .unit = "mg/L",
+       .animals = whole_animals(*spare, limiting->amount / limiting->kept->count),
+       .set_by = ids(main_parts(parts))},
+      *facts.air.limit_mg_l);
+}
+
+// Un-ionised ammonia of what was measured, under the trade's limit.
+void add_ammonia(Margins& margins, const Facts& facts) {
+  if (!facts.load.ammonia_nh3_mg_l || facts.stock.empty()) return;
+  const std::vector<const Kept*> eaters = main_parts(feed_parts(facts));
+  if (eaters.empty()) return;
+  add(margins,
+      {.margin = "ammonia_nh3_mg_l",
+       .value = limits::ammonia_nh3_allowed_mg_l - *facts.load.ammonia_nh3_mg_l,
+       .unit = "mg/L",
+       .animals = {},
+       .set_by = ids(eaters)},
+      limits::ammonia_nh3_allowed_mg_l);
+}
+
 }  // namespace
+
+std::optional<double> spare_breath_mg_h(const Facts& facts) {
+  const Air& air = facts.air;
+  const std::optional<double>& water_c = facts.water.temperature_c.now;
+  if (!water_c || !air.saturation_mg_l || !air.limit_mg_l || !air.demand_mg_h) return std::nullopt;
+  // Going through all pieces for leaves on the water is dear: what Air was reckoned from is had back from it.
+  const std::optional<double> supply = air.dawn_mg_l && *air.dawn_mg_l > 0
+                                           ? *air.demand_mg_h / (*air.saturation_mg_l - *air.dawn_mg_l)
+                                           : oxygen_supply_l_h(facts.plan, facts.volume, *water_c);
+  if (!supply) return std::nullopt;
+  return largest_oxygen_use_mg_h(*air.saturation_mg_l, *supply, *air.limit_mg_l) - *air.demand_mg_h;
+}
 
 std::optional<TightestLayer> tightest_layer(const Facts& facts) {
   std::optional<TightestLayer> tightest;
@@ -152,6 +198,8 @@ std::vector<Tightest> tightest_margins(const Facts& facts) {
   add_crowding(margins, facts);
   add_floor(margins, facts);
   add_nitrate(margins, facts);
+  add_dawn(margins, facts);
+  add_ammonia(margins, facts);
   sort_stable(margins, [](const Scaled& a, const Scaled& b) { return a.share < b.share; });
   std::vector<Tightest> entries;
   for (Scaled& one : margins) entries.push_back(std::move(one.entry));

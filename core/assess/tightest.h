@@ -14,6 +14,10 @@ namespace shoalwright {
 /// fish spread over their level, so that a layer with room has as much spare at each of its depths, and never less than nothing.
 std::vector<Tightest> tightest_margins(const Facts& facts);
 
+/// Oxygen that may still be used in the dark until dawn is at what the stock wants, mg/h; below 0 where too much is used. Empty
+/// where one of them is not known.
+std::optional<double> spare_breath_mg_h(const Facts& facts);
+
 /// The layer that is fullest for what is open there.
 struct TightestLayer {
   std::size_t layer = 0;  ///< 0 surface, 1 mid, 2 bottom

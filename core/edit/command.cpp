@@ -194,6 +194,7 @@ struct Apply {
     });
   }
 
+  void operator()(const SetMeasured& edit) { set(plan, plan.measured, edit.measured, "/measured"); }
   void operator()(const SetLimits& edit) { set(plan, plan.limits, edit.limits, "/limits"); }
 
   void operator()(const SetGear& edit) {

@@ -77,6 +77,10 @@ struct SetSource {
 struct SetAim {
   std::optional<WaterAim> water;
 };
+/// What the tank reads now; empty: nothing was measured.
+struct SetMeasured {
+  std::optional<Measured> measured;
+};
 struct SetLimits {
   Limits limits;
 };
@@ -114,9 +118,10 @@ struct SetSeen {
   bool known = true;
 };
 
-using Command = std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetArrival, SetGroupNote, PutPiece, ChangePiece,
-                             TakePiece, PinPiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetLimits, SetGear,
-                             SetRunning, SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
+using Command =
+    std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetArrival, SetGroupNote, PutPiece, ChangePiece, TakePiece,
+                 PinPiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetMeasured, SetLimits, SetGear, SetRunning,
+                 SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
 
 /// The plan after the edit. What the edit sets is no longer `assumed`. Values are not checked here: check_plan (plan/check.h)
 /// says whether the result is a plan.

@@ -78,6 +78,7 @@ struct NameOf {
   }
   std::string operator()(const SetSource&) const { return "Change the tap water"; }
   std::string operator()(const SetAim& edit) const { return edit.water ? "Change the water aimed at" : "Use the tap water"; }
+  std::string operator()(const SetMeasured&) const { return "Enter readings"; }
   std::string operator()(const SetLimits&) const { return "Change the ceilings"; }
   std::string operator()(const SetGear&) const { return "Change the gear"; }
   std::string operator()(const SetRunning&) const { return "Weeks that the filter has run"; }
@@ -113,6 +114,7 @@ struct JoinOf {
   std::string operator()(const SetLid&) const { return ""; }
   std::string operator()(const SetSource&) const { return "source"; }
   std::string operator()(const SetAim&) const { return "aim"; }
+  std::string operator()(const SetMeasured&) const { return "measured"; }
   std::string operator()(const SetLimits&) const { return "limits"; }
   std::string operator()(const SetGear&) const { return "gear"; }
   std::string operator()(const SetRunning&) const { return "running"; }

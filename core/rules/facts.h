@@ -6,6 +6,7 @@
 #include "catalog/catalog.h"
 #include "plan/plan.h"
 #include "rules/found.h"
+#include "stocking/air.h"
 #include "stocking/load.h"
 #include "stocking/room.h"
 #include "stocking/stock.h"
@@ -24,6 +25,7 @@ struct Facts {
   const Room& room;
   BodyRooms& bodies;  ///< what bodies of any size find in the plan's scape, kept as it is asked
   const Load& load;
+  const Air& air;
 };
 
 /// A rule is a pure function that adds what it finds.

@@ -99,6 +99,72 @@ inline constexpr double change_step = 0.05, change_largest = 0.5;
 /// Weekly change that makes a stock the cause of its nitrate; under it the change is too small.
 inline constexpr double nitrate_stock_cause = 0.5;
 
+/// A pH that is aimed at and cannot be had at the aimed KH: by no more than a kit reads wrong is nothing. Common practice, no
+/// source. Water stained by wood and peat may lie lower than carbonate tells, so that this is never graver than a watch, and
+/// windows that do not join never more than a strain.
+inline constexpr Steps unreachable_aim_ph{never, error_ph, never, never};
+inline constexpr Steps unreachable_windows_ph{0, error_ph, 0.5, never};
+/// Under this KH no kit tells what pH to expect: an aimed pH is not judged. Common practice, no source.
+inline constexpr double unreachable_least_kh_dkh = 1;
+/// CO2 of a tank without added CO2, mg/L (2 to 5). Common practice, no source.
+inline constexpr double usual_co2_mg_l = 3;
+/// From this KH on acid is eaten up by carbonate, and pH jumps when that is used up. Common practice, no source.
+inline constexpr double acid_least_kh_dkh = 4;
+inline constexpr Steps acid_ph{never, error_ph, 0.5, never};
+
+// One change of water at once. pH: EU directive 2006/44/EC, an artificial change of 0.5 at most; past it by no more than a kit
+// reads wrong is a watch. GH and KH: a share of what it was, and more than a kit reads wrong. Temperature: public-aquarium
+// practice. Common practice, no source, where none is named.
+inline constexpr Steps change_ph{never, 0.5, 0.5 + error_ph, never};
+inline constexpr Steps change_hardness_share{never, 0.3, never, never};
+inline constexpr double change_temperature_c = 2;
+
+/// KH left before a change, dKH, and how far under the first it lies. Common practice, no source.
+inline constexpr double kh_left_least_dkh = 1.5;
+inline constexpr Steps kh_left_short{never, 0, kh_left_least_dkh - 0.5, never};
+/// A kind whose best KH reaches under this lives in water that hardly holds its pH. Common practice, no source.
+inline constexpr double soft_kind_kh_dkh = 1;
+
+/// Hardly any GH beside much KH: a softener puts sodium in the place of calcium. Common practice, no source.
+inline constexpr double softened_most_gh_dgh = 2, softened_least_kh_dkh = 5;
+
+// Un-ionised ammonia as NH3, mg/L. 0.02: limit of a trade association (2008, from memory), 0.019: CCME; gills are harmed from
+// 0.05 on (a university extension sheet, seen in a reproduction). 0.005 is common practice, no source.
+inline constexpr double ammonia_nh3_allowed_mg_l = 0.02;
+inline constexpr Steps ammonia_nh3_mg_l{never, 0.005, ammonia_nh3_allowed_mg_l, 0.05};
+/// All ammonia in a settled tank, mg/L of nitrogen, whatever the pH. Common practice, no source.
+inline constexpr double ammonia_tan_mg_l = 0.25;
+/// Nitrite, mg/L as NO2: a trade association's limit is 0.2 (2008, from memory), guidance for laboratory zebrafish 0.1.
+inline constexpr Steps nitrite_mg_l{never, 0.1, 0.2, 1};
+
+// Oxygen before dawn, mg/L, and how far under the first it lies. Common practice, no source; the frame is that of US EPA 1986 for
+// adult fish of warm water, 4.0 as the mean of the daily minima of a week and 3.0 at any time (from memory). Harm only where fish
+// that use little leave it under the last too.
+inline constexpr double oxygen_ease_mg_l = 6, oxygen_least_mg_l = 3;
+inline constexpr Steps oxygen_short{0, 1, 2, never};
+/// A stock that asks for no more than this breathes air: one step milder. Common practice, no source.
+inline constexpr double oxygen_air_breathers_mg_l = 4;
+/// Where a remedy by fewer animals leaves it. Common practice, no source.
+inline constexpr double oxygen_goal_mg_l = 5, oxygen_heat_goal_mg_l = 4;
+/// The hottest day expected, over the plan's temperature. Common practice, no source.
+inline constexpr double heat_wave_c = 3;
+/// Above this at the plan's temperature no heat wave of that height brings anything to say.
+inline constexpr double oxygen_heat_looked_at_mg_l = 8;
+
+/// Media needed over media there are; what is needed is reckoned half clogged and for a tank whose glass and plants do nothing,
+/// so that the steps are wide. Common practice, no source.
+inline constexpr Steps filter_media{1.25, 2, 4, never};
+/// Volumes that a filter should move in an hour. Common practice, no source.
+inline constexpr double filter_turnover = 2;
+inline constexpr Steps filter_turnover_short{0, 1, never, never};
+/// What a new filter moves in a remedy, volumes an hour. Common practice, no source.
+inline constexpr double filter_new_turnover = 3;
+/// Load index that a dense stand of plants, and that glass and gravel alone, carry without a filter. Common practice, no source.
+inline constexpr double filter_plants_carry = load_quiet_to, filter_glass_carries = 0.05;
+
+/// A single heater stronger than this cooks a tank when it sticks, W (tank/heat.h). Common practice, no source.
+inline constexpr double heater_single_most_w = 200;
+
 }  // namespace limits
 
 }  // namespace shoalwright

@@ -7,14 +7,13 @@
 
 #include "notebook/say.h"
 #include "plan/words.h"
+#include "rules/changes.h"
 #include "rules/edits.h"
 #include "rules/limits.h"
 #include "rules/shares.h"
 #include "rules/table.h"
 #include "rules/tell.h"
 #include "stocking/ration.h"
-#include "units/text.h"
-#include "water/change.h"
 
 namespace shoalwright {
 
@@ -25,8 +24,6 @@ Severity not_on_a_guess(const Plan& plan, Severity severity) {
                         {"/tank/fill_cm", "/substrate/kind", "/substrate/front_cm", "/substrate/back_cm", "/feeding/ration",
                          "/feeding/fasting_days", "/water/temperature_c"});
 }
-
-std::string days(double every_days) { return every_days == 1 ? "every day" : "every " + short_text(every_days, 1) + " days"; }
 
 // The next smaller ration, where that brings the load index down to `goal`.
 bool remedy_by_ration(const Facts& facts, double index, double goal, Finding& finding) {
@@ -102,38 +99,6 @@ std::optional<Severity> nitrate_severity(const Facts& facts, const Climb& climb)
   return reached > std::max(line, climb.limit) ? Severity::strain : Severity::watch;
 }
 
-double practical_share(double share) { return std::ceil(share / limits::change_step - 1e-9) * limits::change_step; }
-
-// A larger change at the present rhythm while it stays practical, else half the water more often.
-bool remedy_by_change(const Facts& facts, const Climb& climb, Finding& finding) {
-  const Upkeep& upkeep = *facts.plan.upkeep;
-  const std::optional<double>& needed = facts.load.change_needed_fraction;
-  if (needed && practical_share(*needed) <= std::max(limits::change_largest, upkeep.change_fraction)) {
-    const double share = practical_share(*needed);
-    finding.edits = set_value(facts.plan, "/upkeep/change_fraction", json_number(share));
-    finding.remedy = "Change " + percent(share) + " " + days(upkeep.every_days);
-    return !finding.edits.empty();
-  }
-  const std::optional<double> rise = nitrate_rise_mg_l_d(facts.load, facts.volume);
-  const double share = std::max(limits::change_largest, upkeep.change_fraction);
-  const std::optional<double> interval =
-      interval_for_peak({.rise_per_day = *rise, .every_days = 1, .fraction = share, .source = climb.source}, climb.limit);
-  if (!interval || !(*interval >= 1)) return false;
-  const double every = std::floor(*interval);
-  finding.edits = set_value(facts.plan, "/upkeep/every_days", json_number(every));
-  if (finding.edits.empty()) return false;
-  if (share > upkeep.change_fraction) {
-    const std::vector<PatchStep> more = set_value(facts.plan, "/upkeep/change_fraction", json_number(share));
-    if (more.empty()) {
-      finding.edits.clear();
-      return false;
-    }
-    finding.edits.insert(finding.edits.end(), more.begin(), more.end());
-  }
-  finding.remedy = "Change " + percent(share) + " " + days(every);
-  return true;
-}
-
 /// No kit reads, and no keeper waits for, what lies far past every limit.
 std::string climbs(double peak_mg_l) {
   constexpr double far_past_mg_l = 500;
@@ -152,13 +117,15 @@ void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
   const Upkeep& upkeep = *facts.plan.upkeep;
   finding.text = "Nitrate climbs " + climbs(*climb.peak);
   finding.why = (climb.unchanged ? "No water is changed, so that nitrate climbs " + climbs(*climb.peak) + " in a year"
-                                 : "Changing " + percent(upkeep.change_fraction) + " " + days(upkeep.every_days) +
+                                 : "Changing " + percent(upkeep.change_fraction) + " " + say_every(upkeep.every_days) +
                                        " lets it climb " + climbs(*climb.peak) + " before each change") +
                 "; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "") + ".";
   // The cause is named whatever may be done about it: upkeep can be pinned.
   const bool too_small = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume)) <= limits::nitrate_stock_cause;
   if (!climb.unchanged) finding.why += too_small ? " The change is too small." : " The stock makes more than changes can carry.";
-  if ((too_small || climb.unchanged) && remedy_by_change(facts, climb, finding)) return;
+  if ((too_small || climb.unchanged) &&
+      remedy_by_more_change(facts.plan, *nitrate_rise_mg_l_d(facts.load, facts.volume), climb.limit - climb.source, finding))
+    return;
   remedy_by_fewer(facts, feed_parts(facts), (climb.limit - climb.source) / (*climb.peak - climb.source), in_proportion, finding);
 }
 

@@ -7,6 +7,7 @@
 #include "rules/limits.h"
 #include "stocking/body.h"
 #include "stocking/layers.h"
+#include "stocking/oxygen_use.h"
 #include "stocking/ration.h"
 #include "stocking/style.h"
 #include "units/order.h"
@@ -52,6 +53,20 @@ std::vector<Part> feed_parts(const Facts& facts) {
     if (!kept.species) continue;
     const double mass_g = adult_mass_g(*kept.species);
     parts.push_back({&kept, daily_feed_g(kept.count, mass_g, adult_ration_pct(mass_g), at_temperature_c)});
+  }
+  return parts;
+}
+
+std::vector<Part> breath_parts(const Facts& facts, double temperature_c) {
+  std::vector<Part> parts;
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species) return {};
+    Burden burden = burden_of(*kept.species, temperature_c);
+    burden.feed_g_d *= kept.count;
+    burden.resting_oxygen_mg_h *= kept.count;
+    const std::optional<OxygenUse> use = night_oxygen_use(facts.plan, 0.0, burden);
+    if (!use) return {};
+    parts.push_back({&kept, use->total_mg_h()});
   }
   return parts;
 }

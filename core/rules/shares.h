@@ -25,6 +25,10 @@ std::vector<Part> floor_parts(const Facts& facts);
 /// Dry food at 25 degrees C that each group is given, g a day: its part of the load at any one temperature and ration.
 std::vector<Part> feed_parts(const Facts& facts);
 
+/// Oxygen that each group uses in the night with the bacteria that live on its food, mg/h: its part of the demand less what
+/// plants use. Empty where the demand is not known.
+std::vector<Part> breath_parts(const Facts& facts, double temperature_c);
+
 /// The largest parts that make up limits::named_share of the sum, back in stock order. Parts of 0 are dropped.
 std::vector<const Kept*> main_parts(std::vector<Part> parts);
 

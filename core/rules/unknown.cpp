@@ -4,6 +4,7 @@
 #include "rules/edits.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "stocking/gas_transfer.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -99,6 +100,19 @@ void plants_not_known(const Facts& facts, Found& out) {
   });
 }
 
+// Either tells how much air the water gets, and what a filter moves.
+void gear_not_known(const Facts& facts, Found& out) {
+  if (k600_of(facts.plan, facts.volume)) return;
+  out.add("unknown-input", Severity::note, "gear", 0, [&](Finding& finding) {
+    const bool filter_unknown = !facts.plan.gear || !facts.plan.gear->filter_known;
+    finding.text = filter_unknown ? "Not known: filter and surface" : "Not known: flow and surface";
+    finding.why =
+        "How much oxygen is left before dawn is not judged until it is known how lively the surface is, or how much the filter "
+        "moves.";
+    finding.remedy = "Say how the surface moves";
+  });
+}
+
 void lid_not_known(const Facts& facts, Found& out) {
   if (facts.plan.tank.lid) return;
   std::vector<const Kept*> jumpers;
@@ -124,6 +138,7 @@ void unknown_input(const Facts& facts, Found& out) {
   work_not_known(facts, out);
   plants_not_known(facts, out);
   lid_not_known(facts, out);
+  gear_not_known(facts, out);
 }
 
 void unknown_species(const Facts& facts, Found& out) {

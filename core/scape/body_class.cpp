@@ -99,7 +99,8 @@ std::vector<char> look_again(BodyClass& one, const Scape& scape) {
   if (changed.empty()) return changed;
   keep_until(rows);
   fresh.row_begins.push_back(fresh.runs.size());
-  number_regions(size, fresh);
+  one.numbers.resize(changed.size());
+  number_regions(size, fresh, one.numbers, changed);
   one.regions = std::move(fresh);
   return changed;
 }
@@ -111,7 +112,7 @@ std::vector<OpenRun> cut_off_in(const BodyClass& one, const GridSize& size, int 
   for (int k = 0; k < size.z; ++k) {
     const std::size_t row = static_cast<std::size_t>(y * size.z + k);
     for (std::size_t run = one.regions.row_begins[row]; run < one.regions.row_begins[row + 1]; ++run)
-      if (const OpenRun& cells = one.regions.runs[run]; cells.region != one.main_region)
+      if (const OpenRun& cells = one.regions.runs[run]; !one.in_main_region(y, cells))
         cut_off.push_back({cells.first, cells.last, k});
   }
   return cut_off;

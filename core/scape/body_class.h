@@ -40,10 +40,14 @@ struct BodyClass {
   bool up_to_date = false;
   std::uint32_t version = 0;               ///< of the distances that it was last brought up to
   std::vector<std::uint64_t> row_digests;  ///< of the cells of each row
-  Regions regions;
+  Regions regions;                         ///< its runs have the numbers of their slices
+  std::vector<SliceNumbers> numbers;       ///< of each slice
   std::int32_t main_region = 0;
   std::vector<KnownSlice> slices;
 
+  bool in_main_region(int slice, const OpenRun& run) const {
+    return numbers[static_cast<std::size_t>(slice)].regions[static_cast<std::size_t>(run.region)] == main_region;
+  }
   bool all_hangs_together() const { return regions.cells.size() < 2; }
 };
 

@@ -67,13 +67,12 @@ std::array<double, 3> BodyRooms::reach_of(const BodyClass& one) const {
   const auto row = [&](int y) { return static_cast<std::size_t>(y) * static_cast<std::size_t>(scape_.grid.size.z); };
   for (std::size_t level = 0; level < 3; ++level) {
     int all = 0, reached = 0;
-    for (std::size_t run = one.regions.row_begins[row(first_slice(levels_[level]))],
-                     end = one.regions.row_begins[row(end_slice(levels_[level]))];
-         run < end; ++run) {
-      const OpenRun& cells = one.regions.runs[run];
-      all += cells.last - cells.first + 1;
-      if (cells.region == one.main_region) reached += cells.last - cells.first + 1;
-    }
+    for (int y = first_slice(levels_[level]); y < end_slice(levels_[level]); ++y)
+      for (std::size_t run = one.regions.row_begins[row(y)], end = one.regions.row_begins[row(y + 1)]; run < end; ++run) {
+        const OpenRun& cells = one.regions.runs[run];
+        all += cells.last - cells.first + 1;
+        if (one.in_main_region(y, cells)) reached += cells.last - cells.first + 1;
+      }
     if (all > 0) reach[level] = static_cast<double>(reached) / all;
   }
   return reach;

@@ -149,12 +149,21 @@ void sweep_slice_small(const GridSize& size, const std::uint8_t* taken, std::int
   for (int k = 0; k < size.z; ++k) lower_row(swept.data(), row, k, size.z, size.x, out + static_cast<std::size_t>(k) * row);
 }
 
-/// Row k of all slices; false where a cell of it is too far for small numbers.
-bool lower_column(Distances& distances, int k, std::vector<std::int16_t>& lowered) {
+/// Slices from one to another, none where that lies below it.
+struct Slices {
+  int from = 0, to = -1;
+};
+
+/// Row k of all slices, of which those changed; false where a cell of it is too far for small numbers.
+bool lower_column(Distances& distances, int k, const Slices& changed, std::vector<std::int16_t>& lowered) {
   const GridSize& size = distances.size;
   for (int j = 0; j < size.y; ++j) {
-    if (lower_row(&distances.in_slice[size.at(0, k, 0)], slice_cells(size), j, size.y, size.x, lowered.data()) == out_of_reach)
-      return false;
+    // What is nearer to something else all along the row than to a changed slice neither came from there nor will.
+    const int off = std::max({changed.from - j, j - changed.to, 0});
+    std::int16_t& most = distances.row_most[static_cast<std::size_t>(j * size.z + k)];
+    if (off * off > most) continue;
+    most = lower_row(&distances.in_slice[size.at(0, k, 0)], slice_cells(size), j, size.y, size.x, lowered.data());
+    if (most == out_of_reach) return false;
     const std::size_t at = size.at(0, k, j);
     if (std::equal(lowered.begin(), lowered.end(), distances.squared.begin() + static_cast<std::ptrdiff_t>(at))) continue;
     for (std::size_t i = 0; i < lowered.size(); ++i) {
@@ -179,23 +188,29 @@ void update(Distances& distances, const GridSize& size, const Cells& taken) {
     distances.near.resize(size.cells());
   }
   ++distances.version;
-  if (anew) distances.row_versions.assign(static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y), distances.version);
+  if (anew) {
+    const std::size_t rows = static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y);
+    distances.row_versions.assign(rows, distances.version);
+    distances.row_most.assign(rows, out_of_reach);
+  }
   std::vector<std::int16_t> swept(slice), fresh(slice), lowered(static_cast<std::size_t>(size.x));
-  std::vector<char> stale(static_cast<std::size_t>(size.z), anew ? 1 : 0);
+  std::vector<Slices> changed(static_cast<std::size_t>(size.z));
   for (std::size_t first = 0; first < taken.size(); first += slice) {
     const auto here = static_cast<std::ptrdiff_t>(first), end = static_cast<std::ptrdiff_t>(first + slice);
     if (std::equal(taken.begin() + here, taken.begin() + end, distances.taken.begin() + here)) continue;
     std::copy(taken.begin() + here, taken.begin() + end, distances.taken.begin() + here);
     sweep_slice_small(size, taken.data() + first, fresh.data(), swept);
-    for (std::size_t k = 0; k < stale.size(); ++k) {
+    const int slice_now = static_cast<int>(first / slice);
+    for (std::size_t k = 0; k < changed.size(); ++k) {
       const auto row = static_cast<std::ptrdiff_t>(k) * size.x;
       if (std::equal(fresh.begin() + row, fresh.begin() + row + size.x, distances.in_slice.begin() + here + row)) continue;
-      stale[k] = 1;
+      changed[k] = {changed[k].to < 0 ? slice_now : changed[k].from, slice_now};
       std::copy(fresh.begin() + row, fresh.begin() + row + size.x, distances.in_slice.begin() + here + row);
     }
   }
-  for (int k = 0; k < size.z; ++k)
-    if (stale[static_cast<std::size_t>(k)] && !lower_column(distances, k, lowered)) {
+  for (int k = 0; k < size.z; ++k) {
+    const Slices of_row = anew ? Slices{0, size.y - 1} : changed[static_cast<std::size_t>(k)];
+    if (of_row.to >= 0 && !lower_column(distances, k, of_row, lowered)) {
       distances.in_slice.clear();
       distances.squared = by_envelopes(size, taken);
       for (std::size_t at = 0; at < distances.near.size(); ++at)
@@ -203,6 +218,7 @@ void update(Distances& distances, const GridSize& size, const Cells& taken) {
       distances.row_versions.assign(distances.row_versions.size(), distances.version);
       return;
     }
+  }
 }
 
 std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& taken) {

@@ -28,6 +28,7 @@ struct Distances {
   std::vector<std::uint8_t> near;           ///< the same, 255 where it is that or more
   std::uint32_t version = 0;                ///< counts updates
   std::vector<std::uint32_t> row_versions;  ///< the last that changed something in a row of cells
+  std::vector<std::int16_t> row_most;       ///< the largest of a row
 };
 void update(Distances& distances, const GridSize& size, const Cells& taken);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 #include "scape/grid.h"
@@ -27,8 +28,15 @@ Regions regions_of(const GridSize& size, const Cells& open);
 
 /// The two steps of it. The open runs of one row of `count` cells, added to `runs`.
 void add_open_runs(const std::uint8_t* open, int count, std::vector<OpenRun>& runs);
-/// Numbers what hangs together where `runs` and `row_begins` are there.
-void number_regions(const GridSize& size, Regions& regions);
+/// What hangs together within one horizontal slice, known until a cell of it changes.
+struct SliceNumbers {
+  std::vector<std::size_t> cells;                               ///< how many cells each number has
+  std::vector<std::pair<std::int32_t, std::int32_t>> touching;  ///< numbers that touch, of this slice and of the next above
+  std::vector<std::int32_t> regions;                            ///< the region of each number
+};
+/// Where `runs` and `row_begins` are there: `region` of each run becomes its number within its slice, and `cells` is worked out.
+/// Of slices that have not `changed` (one mark each) numbers are kept.
+void number_regions(const GridSize& size, Regions& regions, std::vector<SliceNumbers>& slices, const std::vector<char>& changed);
 
 /// The cells in which a body can be whose middle keeps `clearance` cells or more from everything taken.
 Cells cells_clear_by(const std::vector<std::int32_t>& squared_distances, double clearance);

@@ -31,19 +31,30 @@ std::optional<double> oxygen_wanted_mg_l(const std::vector<Kept>& stock) {
   return wanted;
 }
 
-Air air_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& volume, std::optional<double> water_c) {
+AirOfTank air_of_tank(const Plan& plan, const Volume& volume, std::optional<double> water_c) {
+  AirOfTank tank;
+  if (!water_c) return tank;
+  tank.saturation_mg_l = oxygen_saturation_mg_l(*water_c);
+  tank.supply_l_h = oxygen_supply_l_h(plan, volume, *water_c);
+  tank.plants_mg_h = plants_dark_oxygen_mg_h(plan);
+  return tank;
+}
+
+Air air_of(const Plan& plan, const std::vector<Kept>& stock, const AirOfTank& tank, const std::optional<Burden>& burden) {
   Air air;
   air.limit_mg_l = oxygen_wanted_mg_l(stock);
-  if (!water_c) return air;
-  air.saturation_mg_l = oxygen_saturation_mg_l(*water_c);
-  const std::optional<OxygenUse> night = night_oxygen_use(plan, stock, *water_c);
+  air.saturation_mg_l = tank.saturation_mg_l;
+  const std::optional<OxygenUse> night = night_oxygen_use(plan, tank.plants_mg_h, burden);
   if (!night) return air;
   air.demand_mg_h = night->total_mg_h();
-  const std::optional<double> supply = oxygen_supply_l_h(plan, volume, *water_c);
-  if (!supply) return air;
-  air.dawn_mg_l = dawn_oxygen_mg_l(*air.saturation_mg_l, *supply, *night);
-  air.dawn_low_mg_l = dawn_band_mg_l(*air.saturation_mg_l, *supply, *night).low;
+  if (!tank.saturation_mg_l || !tank.supply_l_h) return air;
+  air.dawn_mg_l = dawn_oxygen_mg_l(*tank.saturation_mg_l, *tank.supply_l_h, *night);
+  air.dawn_low_mg_l = dawn_band_mg_l(*tank.saturation_mg_l, *tank.supply_l_h, *night).low;
   return air;
+}
+
+Air air_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& volume, std::optional<double> water_c) {
+  return air_of(plan, stock, air_of_tank(plan, volume, water_c), burden_of(stock, water_c));
 }
 
 }  // namespace shoalwright

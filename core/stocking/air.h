@@ -29,9 +29,16 @@ struct Air {
   bool operator==(const Air&) const = default;
 };
 
+/// What a tank does to its oxygen whoever lives in it. Empty as in Air.
+struct AirOfTank {
+  std::optional<double> saturation_mg_l, supply_l_h, plants_mg_h;
+};
+AirOfTank air_of_tank(const Plan& plan, const Volume& volume, std::optional<double> water_c);
+
 /// Saturation at sea level; before dawn, with the lower end of the band of fish; what the stock wants; use in the dark. The whole
 /// stock at adult size after a day on which it was fed. Unknown species, food or planting leave use and dawn empty, unknown
 /// surface and flow the dawn, an unknown temperature all but the limit. Another temperature than the plan's tells of a heat wave.
 Air air_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& volume, std::optional<double> water_c);
+Air air_of(const Plan& plan, const std::vector<Kept>& stock, const AirOfTank& tank, const std::optional<Burden>& burden);
 
 }  // namespace shoalwright

@@ -5,19 +5,21 @@
 #include <vector>
 
 #include "plan/plan.h"
+#include "stocking/burden.h"
 #include "stocking/stock.h"
 #include "tank/volume.h"
 #include "water/window.h"
 
 namespace shoalwright {
 
-/// Nitrogen that feeding puts into the water, and where it goes. Empty: not known because an input was not given, or (the last
-/// three) not reckoned yet.
+/// Nitrogen that feeding puts into the water, and where it goes. Empty: not known because an input was not given.
 struct Load {
   std::optional<double> feed_g_d, tan_mg_d;
   std::optional<double> nitrate_peak_mg_l, nitrate_trough_mg_l;  ///< settled saw-tooth under the present changes, as NO3
   std::optional<double> change_needed_fraction;  ///< smallest at the present rhythm that keeps the peak at the limit
-  std::optional<double> kh_drift_dkh_week, media_needed_l, ammonia_nh3_mg_l;
+  std::optional<double> kh_drift_dkh_week;       ///< what its oxidation takes in a week, below 0; net, since it came from food
+  std::optional<double> media_needed_l;    ///< filter media that nobody has named, half clogged, to hold 0.2 mg/L of ammonia
+  std::optional<double> ammonia_nh3_mg_l;  ///< un-ionised, as NH3, of what was measured
   bool operator==(const Load&) const = default;
 };
 
@@ -25,6 +27,7 @@ struct Load {
 /// leaves empty what it would enter. No stock feeds nothing: 0. `change_needed_fraction` is also empty where not even a whole
 /// change at the present rhythm would do.
 Load load_of(const Plan& plan, const std::vector<Kept>& stock, const Volume& volume, const Windows& water);
+Load load_of(const Plan& plan, const std::optional<Burden>& burden, const Volume& volume, const Windows& water);
 
 /// Nitrate made in a day, mg/L as NO3, when all ammonia of `load` becomes nitrate. Empty without a load or without water.
 std::optional<double> nitrate_rise_mg_l_d(const Load& load, const Volume& volume);

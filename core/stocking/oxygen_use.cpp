@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "catalog/piece_kind.h"
-#include "stocking/body.h"
 #include "stocking/cover.h"
 #include "stocking/limits.h"
 #include "stocking/ration.h"
@@ -74,26 +73,29 @@ std::optional<double> plants_dry_g(const Plan& plan) {
   return std::min(dry_g, dense_g_m2 * floor_cm2 * 1e-4);
 }
 
+std::optional<double> plants_dark_oxygen_mg_h(const Plan& plan) {
+  const std::optional<double> dry_g = plants_dry_g(plan);
+  if (!dry_g) return std::nullopt;
+  return dark_plant_oxygen_mg_h(*dry_g);
+}
+
 OxygenUse oxygen_use(double resting_mg_h, double activity, double feed_g_d, double protein_share) {
   return {.fish_mg_h = resting_mg_h * activity,
           .nitrification_mg_h = nitrification_oxygen_mg_h(tan_from_feed_mg(feed_g_d, protein_share)),
           .decay_mg_h = decay_oxygen_mg_h(feed_g_d)};
 }
 
-std::optional<OxygenUse> night_oxygen_use(const Plan& plan, const std::vector<Kept>& stock, double temperature_c) {
-  const std::optional<double> plants_g = plants_dry_g(plan);
-  if (!plants_g || (!stock.empty() && !plan.feeding)) return std::nullopt;
-  double resting_mg_h = 0, feed_g_d = 0;
-  for (const Kept& kept : stock) {
-    if (!kept.species) return std::nullopt;
-    const double mass_g = adult_mass_g(*kept.species);
-    resting_mg_h += kept.count * resting_oxygen_mg_h(mass_g, temperature_c);
-    feed_g_d += daily_feed_g(kept.count, mass_g, adult_ration_pct(mass_g), temperature_c);
-  }
-  if (plan.feeding) feed_g_d *= ration_factor(plan.feeding->ration);
-  OxygenUse use = oxygen_use(resting_mg_h, use_asleep, feed_g_d, dry_food_protein_share);
-  use.plants_mg_h = dark_plant_oxygen_mg_h(*plants_g);
+std::optional<OxygenUse> night_oxygen_use(const Plan& plan, std::optional<double> plants_mg_h,
+                                          const std::optional<Burden>& burden) {
+  if (!plants_mg_h || !burden || (burden->feed_g_d > 0 && !plan.feeding)) return std::nullopt;
+  const double ration = plan.feeding ? ration_factor(plan.feeding->ration) : 1;
+  OxygenUse use = oxygen_use(burden->resting_oxygen_mg_h, use_asleep, burden->feed_g_d * ration, dry_food_protein_share);
+  use.plants_mg_h = *plants_mg_h;
   return use;
+}
+
+std::optional<OxygenUse> night_oxygen_use(const Plan& plan, const std::vector<Kept>& stock, double temperature_c) {
+  return night_oxygen_use(plan, plants_dark_oxygen_mg_h(plan), burden_of(stock, temperature_c));
 }
 
 OxygenUse after_meal(OxygenUse night) {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "plan/plan.h"
+#include "stocking/burden.h"
 #include "stocking/stock.h"
 
 namespace shoalwright {
@@ -58,6 +59,8 @@ double planting_dry_g_m2(Planting planting);
 /// Floating ones breathe above the water. Never more than a dense stand over the whole floor. Empty where the planting is not
 /// known.
 std::optional<double> plants_dry_g(const Plan& plan);
+/// Oxygen that they use in the dark, mg/h.
+std::optional<double> plants_dark_oxygen_mg_h(const Plan& plan);
 
 /// What uses oxygen, mg/h.
 struct OxygenUse {
@@ -77,6 +80,8 @@ OxygenUse oxygen_use(double resting_mg_h, double activity, double feed_g_d, doub
 /// The whole stock at adult size asleep in the dark, after a day on which it was fed. Empty where a species is not known, or food
 /// of a stock, or the planting.
 std::optional<OxygenUse> night_oxygen_use(const Plan& plan, const std::vector<Kept>& stock, double temperature_c);
+std::optional<OxygenUse> night_oxygen_use(const Plan& plan, std::optional<double> plants_mg_h,
+                                          const std::optional<Burden>& burden);
 
 /// The same stock after a full meal with the lamps on, when plants use none.
 OxygenUse after_meal(OxygenUse night);

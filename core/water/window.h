@@ -32,7 +32,7 @@ struct Windows {
 /// quantity that a species says nothing about does not bind it. `ideal` lies inside `tolerated`: where a species gives no ideal
 /// range, its tolerated one counts. `now` is the aim; where there is none, the source for pH and hardness, and for temperature
 /// the middle of the shared ideal window, else of the tolerated one (tap temperature says nothing about a tank). `reachable` and
-/// `co2_mg_l` stay empty.
+/// `co2_mg_l` stay empty: reach.h.
 Windows windows_of(const Plan& plan, const std::vector<const Species*>& stock);
 
 }  // namespace shoalwright

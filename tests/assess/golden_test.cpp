@@ -22,7 +22,9 @@ std::string told_of(const Plan& plan) {
     text += "\n";
   }
   for (const Tightest& entry : assessment.tightest) {
-    const int decimals = entry.margin == "floor_cm2" || entry.margin == "nitrate_mg_l" || entry.margin == "lane_cm" ? 0 : 1;
+    const int decimals = entry.margin == "ammonia_nh3_mg_l"                                                           ? 2
+                         : entry.margin == "floor_cm2" || entry.margin == "nitrate_mg_l" || entry.margin == "lane_cm" ? 0
+                                                                                                                      : 1;
     text += "margin " + entry.margin + " " + amount(entry.value, decimals, entry.unit);
     if (entry.animals) text += ", " + std::to_string(*entry.animals) + " animals";
     for (const std::string& id : entry.set_by) text += " " + id;

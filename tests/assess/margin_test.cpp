@@ -40,7 +40,7 @@ TEST(MarginFacts, WantedAndThereIsDifferByTheMarginAndAreCountedInTheSameAnimals
     Plan plan = riverbank();
     for (Group& group : plan.stock) group.count = std::max(1, static_cast<int>(group.count * times));
     const Assessment assessment = assess(plan, catalog());
-    for (const char* margin : {"lane_cm", "crowding_l_cm", "floor_cm2", "nitrate_mg_l"}) {
+    for (const char* margin : {"lane_cm", "crowding_l_cm", "floor_cm2", "nitrate_mg_l", "dawn_mg_l"}) {
       const Tightest* entry = entry_of(assessment, margin);
       ASSERT_NE(entry, nullptr) << margin;
       const auto facts = margin_facts(plan, catalog(), assessment, margin);
@@ -50,7 +50,7 @@ TEST(MarginFacts, WantedAndThereIsDifferByTheMarginAndAreCountedInTheSameAnimals
       ++looked_at;
     }
   }
-  EXPECT_EQ(looked_at, 20);
+  EXPECT_EQ(looked_at, 25);
 }
 
 TEST(MarginFacts, TheKindInHandIsCountedWhereItTakesPart) {
@@ -59,6 +59,9 @@ TEST(MarginFacts, TheKindInHandIsCountedWhereItTakesPart) {
   const auto harlequins = margin_facts(plan, catalog(), assessment, "nitrate_mg_l");
   const auto corydoras = margin_facts(plan, catalog(), assessment, "nitrate_mg_l", "hoplisoma-sterbai");
   ASSERT_TRUE(harlequins && corydoras);
+  const auto air = margin_facts(plan, catalog(), assessment, "dawn_mg_l", "trichogaster-chuna");
+  ASSERT_TRUE(air);
+  EXPECT_EQ(air->kind, "trichogaster-chuna");
   EXPECT_EQ(harlequins->kind, "trigonostigma-heteromorpha");
   EXPECT_EQ(corydoras->kind, "hoplisoma-sterbai");
   EXPECT_LT(*corydoras->animals, *harlequins->animals) << "the heavier fish takes more of what is spare";

@@ -34,6 +34,12 @@ std::optional<double> amount_of(const Finding& finding, const Plan& plan, const 
   if (rule == "territory") return room.floor_crowding;
   if (rule == "load") return nitrate_rise_mg_l_d(assessment.load, assessment.volume);
   if (rule == "nitrate") return assessment.load.nitrate_peak_mg_l;
+  if (rule == "kh-low") return assessment.load.kh_drift_dkh_week ? -*assessment.load.kh_drift_dkh_week : 0;
+  if (rule == "oxygen" && assessment.air.dawn_mg_l) {
+    // More used than comes in: the less is used the nearer it is.
+    const Air& air = assessment.air;
+    return *air.dawn_mg_l > 0 ? *air.saturation_mg_l - *air.dawn_mg_l : 1000 + *air.demand_mg_h;
+  }
   if (rule == "cover") return finding.text.rfind("Too few hides", 0) == 0 ? -cover_of(plan).hides : -cover_of(plan).pieces_share;
   return std::nullopt;
 }
@@ -75,10 +81,11 @@ TEST(Remedy, CarriedOutClearsOrLessensItsFinding) {
       ++tried[finding.rule];
     }
   }
-  for (const char* rule : {"water-temperature", "water-ph",        "water-gh",    "water-kh",    "group-size", "adult-size",
-                           "tank-length",       "tank-width",      "tank-height", "tank-volume", "swim-lane",  "crowding-top",
-                           "crowding-mid",      "crowding-bottom", "territory",   "load",        "nitrate",    "lid",
-                           "substrate",         "cover",           "wood-needed", "current"})
+  for (const char* rule :
+       {"water-temperature", "water-ph",    "water-gh",    "water-kh",  "group-size",   "adult-size",   "tank-length",
+        "tank-width",        "tank-height", "tank-volume", "swim-lane", "crowding-top", "crowding-mid", "crowding-bottom",
+        "territory",         "load",        "nitrate",     "lid",       "substrate",    "cover",        "wood-needed",
+        "current",           "kh-low",      "oxygen",      "filter",    "heater",       "acid",         "water-unreachable"})
     EXPECT_GT(tried[rule], plans_step > 1 ? -1 : 0) << rule << " was never mended";
 }
 

@@ -31,6 +31,8 @@ double share_of(const Tightest& entry, const Plan& plan, const Assessment& a) {
   if (entry.margin == "gh_dgh") return over_width(a.water.gh_dgh);
   if (entry.margin == "kh_dkh") return over_width(a.water.kh_dkh);
   if (entry.margin == "nitrate_mg_l") return entry.value / nitrate_limit_mg_l(plan);
+  if (entry.margin == "dawn_mg_l") return entry.value / *a.air.limit_mg_l;
+  if (entry.margin == "ammonia_nh3_mg_l") return entry.value / 0.02;
   if (entry.margin == "floor_cm2") return entry.value / a.room.floor_cm2;
   if (entry.margin == "crowding_l_cm") return 1 - fullest(a.room);
   for (const GroupRoom& group : a.room.groups)
@@ -140,6 +142,55 @@ TEST(Tightest, LaneAndFloorAreCountedInTheOnesWhoSetThem) {
   EXPECT_EQ(floor->set_by, std::vector<std::string>{"own--catfish"});
   EXPECT_NEAR(lane->value, 60 - 8 * 5, 1e-9);
   EXPECT_FALSE(lane->animals) << "a lane is as long for one as for many";
+}
+
+TEST(Tightest, DawnIsWhatIsLeftOverTheMostThatIsAskedFor) {
+  Species small = sample_species("own--small", Style::calm_mid, 4), large = sample_species("own--large", Style::calm_mid, 9);
+  small.life.group.least = large.life.group.least = 1;
+  small.water.oxygen_least_mg_l = 6;
+  Plan plan = a_plan().surface(SurfaceMotion::gentle).fish(small, 6).fish(large, 2);
+  const Assessment a = assess_at_once(plan, Catalog{});
+  const Tightest* dawn = entry_of(a, "dawn_mg_l");
+  ASSERT_TRUE(dawn && dawn->animals);
+  EXPECT_NEAR(dawn->value, *a.air.dawn_mg_l - 6, 1e-9);
+  EXPECT_EQ(dawn->unit, "mg/L");
+  for (const int more : {0, 1}) {
+    Plan fuller = plan;
+    fuller.stock[1].count += *dawn->animals + more;  // the large ones use the most
+    const Tightest left = *entry_of(assess_at_once(fuller, Catalog{}), "dawn_mg_l");
+    EXPECT_EQ(left.value < -1e-9, more == 1) << *dawn->animals + more << " more";
+  }
+  Plan dark = plan;
+  dark.gear.reset();
+  EXPECT_FALSE(entry_of(assess_at_once(dark, Catalog{}), "dawn_mg_l"));
+}
+
+TEST(Tightest, DawnCountsHowManyAreTooManyWhereMoreIsUsedThanComesIn) {
+  Species fish = sample_species("own--fish", Style::calm_mid, 6);
+  fish.life.group.least = 1;
+  Plan plan = a_plan().surface(SurfaceMotion::still).fish(fish, 80);
+  const Assessment over = assess_at_once(plan, Catalog{});
+  ASSERT_EQ(*over.air.dawn_mg_l, 0);
+  const Tightest* dawn = entry_of(over, "dawn_mg_l");
+  ASSERT_TRUE(dawn && dawn->animals);
+  EXPECT_LT(*dawn->animals, -1);
+  plan.stock[0].count += *dawn->animals;
+  EXPECT_GE(entry_of(assess_at_once(plan, Catalog{}), "dawn_mg_l")->value, -1e-9);
+}
+
+TEST(Tightest, AmmoniaIsWhatWasMeasuredUnderTheTradesLimit) {
+  Species fish = sample_species("own--fish", Style::calm_mid, 6);
+  fish.life.group.least = 1;
+  Measured measured;
+  measured.ammonia_mg_l = 1;
+  measured.ph = 7.5;
+  const Assessment a = assess_at_once(a_plan().fish(fish, 4).measured(measured), Catalog{});
+  const Tightest* ammonia = entry_of(a, "ammonia_nh3_mg_l");
+  ASSERT_TRUE(ammonia);
+  EXPECT_NEAR(ammonia->value, 0.02 - *a.load.ammonia_nh3_mg_l, 1e-12);
+  EXPECT_FALSE(ammonia->animals) << "what was measured is not counted in fish";
+  EXPECT_EQ(ammonia->set_by, std::vector<std::string>{"own--fish"});
+  EXPECT_FALSE(entry_of(assess_at_once(a_plan().fish(fish, 4), Catalog{}), "ammonia_nh3_mg_l"));
 }
 
 TEST(Tightest, IsNothingWithoutAnimals) { EXPECT_TRUE(assess_at_once(a_plan(), catalog()).tightest.empty()); }

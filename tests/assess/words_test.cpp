@@ -103,6 +103,7 @@ TEST(Words, AreOurOwnAndPlain) {
 
 TEST(Words, NoFigureIsFinerThanAKeeperCanMeasure) {
   each_finding([](const NamedPlan& named, const Finding& finding) {
+    if (finding.rule == "ammonia") return;  // kits for it read hundredths
     for (const std::string& text : {finding.text, finding.why, finding.remedy}) {
       const std::string plain = without_names(text, named.plan);
       for (std::size_t i = 1; i + 2 < plain.size(); ++i)
@@ -115,8 +116,8 @@ TEST(Words, NoFigureIsFinerThanAKeeperCanMeasure) {
 }
 
 TEST(Words, ARemedyIsAVerbWithItsAmount) {
-  const std::set<std::string> verbs = {"Move", "Keep", "Leave", "Re-home", "Take", "Set", "Choose", "Change",
-                                       "Feed", "Mix",  "Put",   "Fill",    "Add",  "Say", "Enter",  "Test"};
+  const std::set<std::string> verbs = {"Move", "Keep", "Leave", "Re-home", "Take",  "Set",  "Choose", "Change", "Feed", "Mix",
+                                       "Put",  "Fill", "Add",   "Say",     "Enter", "Test", "Aim",    "Warm",   "Cool"};
   each_finding([&](const NamedPlan&, const Finding& finding) {
     if (finding.remedy.empty()) {
       EXPECT_TRUE(finding.edits.empty()) << finding.rule;
@@ -139,6 +140,12 @@ TEST(Words, RulesAreThoseOfTheFormat) {
                                      "water-ph",
                                      "water-gh",
                                      "water-kh",
+                                     "water-unreachable",
+                                     "water-change-shock",
+                                     "kh-low",
+                                     "softened-water",
+                                     "acid",
+                                     "tap-disinfectant",
                                      "group-size",
                                      "territory",
                                      "adult-size",
@@ -158,6 +165,10 @@ TEST(Words, RulesAreThoseOfTheFormat) {
                                      "lid",
                                      "load",
                                      "nitrate",
+                                     "ammonia",
+                                     "oxygen",
+                                     "filter",
+                                     "heater",
                                      "empty",
                                      "unknown-input"};
   std::set<std::string> met;

@@ -210,6 +210,7 @@ std::vector<Command> every_edit(const Plan& plan) {
           SetLid{.lid = {}},
           SetSource{.source = source},
           SetAim{.water = WaterAim{.temperature_c = 23.4}},
+          SetMeasured{.measured = Measured{.date = "", .ph = 7.1, .ammonia_mg_l = 0.5, .other_keys = ""}},
           SetLimits{.limits = {.nitrate_mg_l = 33}},
           SetGear{.gear = gear},
           SetRunning{.weeks = 3},

@@ -57,11 +57,13 @@ TEST(Lid, OfAKindThatIsNotKnownToJumpIsNotJudgedButSaid) {
 }
 
 TEST(Lid, NotKnownIsSaidAndNotJudged) {
-  const Assessment unknown = assess(a_plan().lid(std::nullopt).fish(jumping(Jumps::readily), 4), none);
+  const Assessment unknown =
+      assess(a_plan().surface(SurfaceMotion::gentle).lid(std::nullopt).fish(jumping(Jumps::readily), 4), none);
   EXPECT_FALSE(finding_of(unknown, "lid"));
   ASSERT_TRUE(finding_of(unknown, "unknown-input"));
   EXPECT_EQ(finding_of(unknown, "unknown-input")->text, "Not known: lid");
-  EXPECT_FALSE(finding_of(assess(a_plan().lid(std::nullopt).fish(jumping(Jumps::rarely), 4), none), "unknown-input"));
+  EXPECT_FALSE(finding_of(assess(a_plan().surface(SurfaceMotion::gentle).lid(std::nullopt).fish(jumping(Jumps::rarely), 4), none),
+                          "unknown-input"));
 }
 
 }  // namespace

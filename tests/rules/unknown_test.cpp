@@ -23,13 +23,16 @@ std::set<std::string> not_known(const Plan& plan) {
   return texts;
 }
 
-TEST(UnknownInput, IsQuietWhereAllIsKnown) { EXPECT_EQ(not_known(a_plan().fish(fish(), 4)), std::set<std::string>{}); }
+/// The ordinary tank with a surface that is known.
+PlanBuilder known() { return a_plan().surface(SurfaceMotion::gentle); }
+
+TEST(UnknownInput, IsQuietWhereAllIsKnown) { EXPECT_EQ(not_known(known().fish(fish(), 4)), std::set<std::string>{}); }
 
 TEST(UnknownInput, NamesWhatKeepsAVerdictBack) {
-  EXPECT_EQ(not_known(a_plan().tap({}, {}, 4).fish(fish(), 4)), std::set<std::string>{"Not known: pH and GH"});
-  EXPECT_EQ(not_known(a_plan().tap_nitrate({}).fish(fish(), 4)), std::set<std::string>{"Not known: nitrate of the tap"});
-  EXPECT_EQ(not_known(a_plan().planted({}).fish(fish(), 4)), std::set<std::string>{"Not known: planting"});
-  Plan neither = a_plan().fish(fish(), 4);
+  EXPECT_EQ(not_known(known().tap({}, {}, 4).fish(fish(), 4)), std::set<std::string>{"Not known: pH and GH"});
+  EXPECT_EQ(not_known(known().tap_nitrate({}).fish(fish(), 4)), std::set<std::string>{"Not known: nitrate of the tap"});
+  EXPECT_EQ(not_known(known().planted({}).fish(fish(), 4)), std::set<std::string>{"Not known: planting"});
+  Plan neither = known().fish(fish(), 4);
   neither.upkeep.reset();
   neither.feeding.reset();
   EXPECT_EQ(not_known(neither), std::set<std::string>{"Not known: water changes and feeding"});
@@ -51,9 +54,30 @@ TEST(UnknownInput, IsNeverFine) {
 TEST(UnknownInput, NamesTheKindWhoseCardSaysNothing) {
   Species silent = fish();
   silent.water.kh_dkh = {};
-  EXPECT_EQ(not_known(a_plan().fish(silent, 4)), std::set<std::string>{"No figure for KH: own--fish"});
+  EXPECT_EQ(not_known(known().fish(silent, 4)), std::set<std::string>{"No figure for KH: own--fish"});
   silent.water = {};
-  EXPECT_EQ(not_known(a_plan().fish(silent, 4)), std::set<std::string>{"No water figures: own--fish"});
+  EXPECT_EQ(not_known(known().fish(silent, 4)), std::set<std::string>{"No water figures: own--fish"});
+}
+
+TEST(UnknownInput, NamesTheGearOnceAndJudgesNoOxygenWithoutIt) {
+  EXPECT_EQ(not_known(a_plan().fish(fish(), 4)), std::set<std::string>{"Not known: filter and surface"});
+  EXPECT_EQ(not_known(a_plan().flow(std::nullopt).fish(fish(), 4)), std::set<std::string>{"Not known: flow and surface"});
+  EXPECT_EQ(not_known(a_plan().flow(300).fish(fish(), 4)), std::set<std::string>{}) << "the flow tells enough";
+  EXPECT_EQ(not_known(a_plan().no_filter().fish(fish(), 4)), std::set<std::string>{}) << "still";
+  EXPECT_FALSE(finding_of(assess(a_plan().fish(fish(), 90), none), "oxygen"));
+}
+
+// A plan of which hardly anything is known hears what is not known, and no verdict.
+TEST(UnknownInput, OfANearlyEmptyPlanIsNotShouted) {
+  Plan bare;
+  bare.tank = a_plan().plan().tank;
+  bare.tank.lid.reset();
+  Group group;
+  group.species = "own--fish";
+  group.count = 4;
+  bare.stock = {group};
+  bare.own_species = {fish()};
+  for (const Finding& finding : assess(bare, none).findings) EXPECT_EQ(finding.severity, Severity::note) << finding.rule;
 }
 
 TEST(UnknownInput, AsksNothingOfAnEmptyTank) {

@@ -130,11 +130,25 @@ TEST(Load, WhatIsNotKnownWithholdsWhatItWouldEnter) {
   EXPECT_EQ(load(plan), Load{});
 }
 
-TEST(Load, WhatIsNotReckonedYetStaysEmpty) {
-  const Load l = load(stocked());
-  EXPECT_FALSE(l.kh_drift_dkh_week);
-  EXPECT_FALSE(l.media_needed_l);
-  EXPECT_FALSE(l.ammonia_nh3_mg_l);
+// Food brings its nitrogen as ammonia, which first adds an equivalent: one is left to lose, 1 / 14.007 / 0.3566525 degrees for
+// each mg/L. Film: Zhu & Chen 1999, Aquacultural Engineering 20: 245-259.
+TEST(Load, TakesHardnessAndWantsMedia) {
+  const Plan plan = stocked();
+  const Load l = load(plan);
+  EXPECT_NEAR(*l.kh_drift_dkh_week, -7 * *l.tan_mg_d / volume_of(plan).net_l / 14.007 / 0.3566525, 1e-6);
+  const double uptake_mg_m2_d = 0.5 * 1859 * (0.2 - 0.07) / (0.2 + 1.93) * std::pow(1.043, 25 - 27.2);
+  EXPECT_NEAR(*l.media_needed_l, 1000 * *l.tan_mg_d / uptake_mg_m2_d / 500, 1e-6);
+}
+
+// 0.5 mg/L of ammonia nitrogen at pH 8.0 and 24 degrees C: 0.0502 of it un-ionised (table after Emerson et al. 1975, UF/IFAS
+// FA-16), 1.2159 times as much as NH3.
+TEST(Load, TellsTheUnionisedAmmoniaOfWhatWasMeasured) {
+  Plan plan = stocked();
+  EXPECT_FALSE(load(plan).ammonia_nh3_mg_l) << "nothing was measured";
+  plan.measured = Measured{.date = "", .temperature_c = 24, .ph = 8.0, .ammonia_mg_l = 0.5, .other_keys = ""};
+  EXPECT_NEAR(*load(plan).ammonia_nh3_mg_l, 0.5 * 0.0502 * 1.2159, 2e-4);
+  plan.measured->ammonia_mg_l = 0;
+  EXPECT_EQ(load(plan).ammonia_nh3_mg_l, 0);
 }
 
 TEST(Load, NoChangeIsAskedForThatCannotBeMade) {

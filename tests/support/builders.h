@@ -95,6 +95,55 @@ class PlanBuilder {
     plan_.gear = gear;
     return *this;
   }
+  /// What is known of the gear besides a filter: how lively the surface is, how strong the heater.
+  PlanBuilder& surface(std::optional<SurfaceMotion> surface) {
+    gear().surface = surface;
+    return *this;
+  }
+  PlanBuilder& heater(std::optional<double> heater_w) {
+    gear().heater_w = heater_w;
+    return *this;
+  }
+  /// A filter with so much in it that moves so much.
+  PlanBuilder& filter(std::optional<double> flow_l_h, std::optional<double> media_l) {
+    gear().filter_known = true;
+    gear().filter = Filter{.kind = "internal", .flow_l_h = flow_l_h, .media_l = media_l, .other_keys = ""};
+    return *this;
+  }
+  PlanBuilder& no_filter() {
+    gear().filter_known = true;
+    gear().filter.reset();
+    return *this;
+  }
+  /// Air around the tank.
+  PlanBuilder& room(std::optional<double> temperature_c) {
+    plan_.place.temperature_c = temperature_c;
+    return *this;
+  }
+  PlanBuilder& tap_temperature(std::optional<double> temperature_c) {
+    plan_.source.temperature_c = temperature_c;
+    return *this;
+  }
+  PlanBuilder& disinfectant(Disinfectant disinfectant) {
+    plan_.source.disinfectant = disinfectant;
+    return *this;
+  }
+  /// What the tank is meant to have besides its temperature.
+  PlanBuilder& aim_water(std::optional<double> ph, std::optional<double> gh_dgh, std::optional<double> kh_dkh) {
+    plan_.water->ph = ph;
+    plan_.water->gh_dgh = gh_dgh;
+    plan_.water->kh_dkh = kh_dkh;
+    return *this;
+  }
+  PlanBuilder& measured(const Measured& measured) {
+    plan_.measured = measured;
+    return *this;
+  }
+  /// All animals swim already.
+  PlanBuilder& swimming() {
+    for (Group& group : plan_.stock) group.have = group.count;
+    return *this;
+  }
   /// A piece of the catalogue at its usual measures, put where there is room.
   PlanBuilder& piece(const std::string& kind, int count = 1) {
     const PieceKind& usual = piece_kind(kind);
@@ -125,6 +174,7 @@ class PlanBuilder {
 
  private:
   Plan plan_;
+  Gear& gear() { return plan_.gear ? *plan_.gear : plan_.gear.emplace(); }
 };
 
 inline PlanBuilder a_plan() { return {}; }

@@ -39,6 +39,11 @@ Answer assess_file(const Catalog& catalog, const std::string& path) {
   return plan ? Answer{.out = assessment_json(assess(*plan, catalog))} : refuse(plan.error());
 }
 
+Answer recipe_of_file(const Catalog& catalog, const std::string& path) {
+  const Result<Plan> plan = read_plan_file(path);
+  return plan ? Answer{.out = recipe_json(recipe_card(*plan, catalog))} : refuse(plan.error());
+}
+
 Answer link_file(const Catalog& catalog, const std::string& path) {
   const Result<Plan> plan = read_plan_file(path);
   return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
@@ -84,18 +89,21 @@ Answer check_file(const std::string& path) {
 
 Answer run_command(const std::vector<std::string>& arguments) {
   const std::string command = arguments.empty() ? "" : arguments[0];
-  const bool known = command == "largest" ? arguments.size() == 3
-                                          : arguments.size() == 2 && (command == "assess" || command == "link" ||
-                                                                      command == "open" || command == "check");
+  const bool known = command == "largest"
+                         ? arguments.size() == 3
+                         : arguments.size() == 2 && (command == "assess" || command == "link" || command == "recipe" ||
+                                                     command == "open" || command == "check");
   if (!known)
     return Answer{.code = bad_input,
                   .error =
-                      "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal link PLAN.json, shoal open LINK or "
+                      "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal recipe PLAN.json, shoal link "
+                      "PLAN.json, shoal open LINK or "
                       "shoal check TABLE.csv; - reads stdin."};
   if (command == "check") return check_file(arguments[1]);
   const Catalog catalog = builtin_catalog();
   if (command == "assess") return assess_file(catalog, arguments[1]);
   if (command == "largest") return largest_in_file(catalog, arguments[1], arguments[2]);
+  if (command == "recipe") return recipe_of_file(catalog, arguments[1]);
   if (command == "link") return link_file(catalog, arguments[1]);
   return open_link(catalog, arguments[1]);
 }

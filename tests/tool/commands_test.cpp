@@ -60,6 +60,16 @@ TEST(Helper, MakesALinkAndOpensItAsTheCanonicalPlan) {
   }
 }
 
+TEST(Helper, TellsTheRecipeAsTheCoreDoes) {
+  for (const NamedPlan& named : all_plans()) {
+    const Answer answer = run_command({"recipe", plan_path(named.name)});
+    EXPECT_EQ(answer.code, 0) << named.name << " " << answer.error;
+    EXPECT_EQ(answer.out, recipe_json(recipe_card(named.plan, the_catalog()))) << named.name;
+  }
+  expect_refused(run_command({"recipe"}), "Use: ");
+  expect_refused(run_command({"recipe", plan_path("there-is-none.json")}), "cannot be opened");
+}
+
 TEST(Helper, RefusesBadInputByOneSentence) {
   expect_refused(run_command({}), "Use: shoal assess");
   expect_refused(run_command({"assess"}), "Use: ");

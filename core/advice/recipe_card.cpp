@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#include "advice/recipe_card.h"
+
+#include <cmath>
+
+#include "plan/defaults.h"
+#include "stocking/stock.h"
+#include "tank/volume.h"
+
+namespace shoalwright {
+
+namespace {
+
+double missed_dh(const Recipe& recipe) {
+  double sum = 0;
+  for (const Miss& miss : recipe.missed)
+    if (miss.quantity != WaterQuantity::ph) sum += std::abs(miss.by.value_or(0));
+  return sum;
+}
+
+}  // namespace
+
+Windows windows_of(const Plan& plan, const Catalog& catalog) {
+  std::vector<const Species*> species;
+  for (const Kept& kept : resolve_stock(plan, catalog)) species.push_back(kept.species);
+  return windows_of(plan, species);
+}
+
+RecipeCard recipe_card(const Plan& plan, const Catalog& catalog) {
+  return recipe_card(plan, planned_aim(plan, windows_of(plan, catalog)));
+}
+
+RecipeCard recipe_card(const Plan& plan, const MixAim& aim) {
+  RecipeCard card;
+  card.aim = aim;
+  card.recipe = recipe_for(plan.source, aim, plan.salts);
+  const bool changed = plan.upkeep && plan.upkeep->change_fraction > 0;
+  card.fraction = changed ? plan.upkeep->change_fraction : default_change_fraction;
+  card.every_days = changed ? plan.upkeep->every_days : default_every_days;
+  card.for_l = volume_of(plan).net_l * card.fraction;
+  if (card.recipe.ro_fraction) {
+    card.ro_l = *card.recipe.ro_fraction * card.for_l;
+    card.tap_l = card.for_l - *card.ro_l;
+    card.ro_l_week = *card.ro_l * 7 / card.every_days;
+    card.ro_l_year = *card.ro_l * 365 / card.every_days;
+    card.reject_l = Range{ro_reject_l_per_l.low * *card.ro_l, ro_reject_l_per_l.high * *card.ro_l};
+  }
+  for (const SaltDose& dose : card.recipe.salts) card.salts.push_back({dose.salt, dose.mg_l * card.for_l / 1000});
+  for (const std::string& id : plan.salts)
+    if (!find_salt(id)) card.salts_not_known.push_back(id);
+  if (const Recipe usual = recipe_for(plan.source, aim, usual_salts()); missed_dh(usual) < missed_dh(card.recipe) - 0.01)
+    card.with_usual_salts = usual;
+  card.way = getting_there(plan.source, tank_water_now(plan), aim, card.recipe, plan.salts, card.fraction);
+  card.says = recipe_says(plan, card);
+  return card;
+}
+
+}  // namespace shoalwright

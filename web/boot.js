@@ -86,6 +86,9 @@ function start() {
   apply_theme();
   const able = typeof WebAssembly === 'object' && WebAssembly.validate(SIMD);
   const program = able ? program_answer().then(answer => WebAssembly.compileStreaming(answer)) : null;
+  // A link is read by the second file, which is otherwise fetched when it is wanted.
+  const rest = able && location.hash.startsWith('#p=') ? get('rest.wasm') : null;
+  rest?.catch(() => {});
   const parts = able ? Promise.all([program, load_faces(), find_drafts()]) : find_drafts();
   window.Module = {
     page,
@@ -95,7 +98,12 @@ function start() {
           // What the second file holds is called through these until it is here; nothing does so before.
           imports.placeholder = new Proxy({}, { get: (_, name) => () => { throw new Error(`Part ${String(name)} of the planner is not here yet.`); } });
           const instance = await WebAssembly.instantiate(module, imports);
-          page.add_rest = async () => WebAssembly.instantiateStreaming(await get('rest.wasm'), { primary: instance.exports });
+          let asked = rest;
+          page.add_rest = async () => {
+            const answer = asked ?? get('rest.wasm');
+            asked = null;
+            return WebAssembly.instantiateStreaming(await answer, { primary: instance.exports });
+          };
           receive(instance, module);  // the first frame is drawn in here
           setTimeout(add_faces, 100);
         }).catch(given_up);

@@ -30,6 +30,24 @@ inline void fill(Screen& screen, const std::string& id, const std::string& text)
 
 inline const Plan& plan_of(Screen& screen) { return present(screen.app().history); }
 
+/// Opens a sheet or page as a view's wish does.
+inline void open(Screen& screen, Sheet sheet) {
+  carry_out(screen.app(), {ShowSheet{sheet}});
+  screen.frames(4);
+  screen.rest();
+}
+
+/// Scrolls the column under `over` until the spot can be pressed.
+inline void bring(Screen& screen, const std::string& id, ImVec2 over) {
+  for (int i = 0; i < 90; ++i) {
+    const Spots::Spot* spot = screen.spot(id);
+    ASSERT_NE(spot, nullptr) << id;
+    if (spot->visible && spot->max.y - spot->min.y >= 24) return;
+    screen.wheel(over, spot->max.y > over.y ? -1.0f : 1.0f);
+  }
+  ADD_FAILURE() << id << " cannot be scrolled to";
+}
+
 /// The demo in a window of 1440 x 900 after `change`.
 template <class Change>
 ScreenKind demo_with(Change change) {

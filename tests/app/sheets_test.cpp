@@ -13,23 +13,6 @@
 namespace shoalwright {
 namespace {
 
-void open(Screen& screen, Sheet sheet) {
-  carry_out(screen.app(), {ShowSheet{sheet}});
-  screen.frames(4);
-  screen.rest();
-}
-
-/// Scrolls a column of a sheet until the spot can be pressed.
-void bring(Screen& screen, const std::string& id, ImVec2 over) {
-  for (int i = 0; i < 60; ++i) {
-    const Spots::Spot* spot = screen.spot(id);
-    ASSERT_NE(spot, nullptr) << id;
-    if (spot->visible && spot->max.y - spot->min.y >= 24) return;
-    screen.wheel(over, spot->max.y > over.y ? -1.0f : 1.0f);
-  }
-  ADD_FAILURE() << id << " cannot be scrolled to";
-}
-
 constexpr ImVec2 sizes_at{430, 400}, own_at{800, 500};
 
 TEST(TankSheet, AUsualSizeIsShownWhilePointedAtAndTakenWhenPressed) {
@@ -164,73 +147,6 @@ TEST(TankSheet, EscapeAndTheCrossCloseIt) {
   screen.click("tank_sheet.close");
   EXPECT_EQ(screen.app().sheet, Sheet::none);
   EXPECT_EQ(screen.spot("tank_sheet.length"), nullptr);
-}
-
-TEST(WaterSheet, WhatIsTypedIsTheTapAndWhatIsClearedIsNotKnown) {
-  Screen screen({});
-  open(screen, Sheet::water);
-  fill(screen, "water_sheet.tap.gh", "17,5");
-  EXPECT_EQ(plan_of(screen).source.gh_dgh, 17.5);
-  fill(screen, "water_sheet.tap.gh", "");
-  EXPECT_EQ(plan_of(screen).source.gh_dgh, std::nullopt);
-  screen.click("water_sheet.tap.ph/clear");
-  EXPECT_EQ(plan_of(screen).source.ph, std::nullopt);
-  fill(screen, "water_sheet.tap.nitrate", "25");
-  EXPECT_EQ(plan_of(screen).source.nitrate_mg_l, 25);
-  EXPECT_FALSE(is_assumed(plan_of(screen), "/source/nitrate_mg_l")) << "what the keeper types is decided";
-}
-
-TEST(WaterSheet, TheTankRunsOnTheTapOrHasAnAim) {
-  Screen screen({});
-  open(screen, Sheet::water);
-  screen.click("water_sheet.aim/0");
-  EXPECT_FALSE(plan_of(screen).water);
-  EXPECT_EQ(screen.spot("water_sheet.aim.ph"), nullptr);
-  screen.click("water_sheet.aim/1");
-  ASSERT_TRUE(plan_of(screen).water);
-  EXPECT_EQ(plan_of(screen).water->ph, plan_of(screen).source.ph) << "it begins with what the tap has";
-  fill(screen, "water_sheet.aim.temperature", "26");
-  EXPECT_EQ(plan_of(screen).water->temperature_c, 26);
-}
-
-TEST(WaterSheet, DegreesFahrenheitAreTakenAsSuch) {
-  Screen screen({});
-  Preferences preferences = screen.app().preferences;
-  preferences.us_units = true;
-  carry_out(screen.app(), {SetPreferences{preferences}});
-  open(screen, Sheet::water);
-  fill(screen, "water_sheet.aim.temperature", "77");
-  EXPECT_NEAR(*plan_of(screen).water->temperature_c, 25, 1e-9);
-}
-
-TEST(WaterSheet, WhatCannotBeIsRefusedByOneSentence) {
-  Screen screen({});
-  open(screen, Sheet::water);
-  const Plan before = plan_of(screen);
-  fill(screen, "water_sheet.tap.ph", "21");
-  EXPECT_EQ(plan_of(screen), before);
-  const Spots::Spot* sentence = screen.spot("water_sheet.sentence");
-  ASSERT_NE(sentence, nullptr);
-  EXPECT_EQ(sentence->label.rfind("pH: ", 0), 0u) << sentence->label;
-  EXPECT_EQ(sentence->label.find('/'), std::string::npos) << sentence->label;
-}
-
-TEST(WaterSheet, ViewPlantsFoodAndCeilingAreSteps) {
-  Screen screen({});
-  open(screen, Sheet::water);
-  screen.click("water_sheet.strictness/2");
-  EXPECT_EQ(plan_of(screen).strictness, Strictness::strict);
-  screen.click("water_sheet.planting/3");
-  EXPECT_EQ(plan_of(screen).planting, Planting::dense);
-  screen.click("water_sheet.feeding/0");
-  EXPECT_EQ(plan_of(screen).feeding->ration, Ration::light);
-  EXPECT_EQ(plan_of(screen).feeding->fasting_days, 1) << "the rest of the feeding stays";
-  fill(screen, "water_sheet.nitrate_limit", "30");
-  EXPECT_EQ(plan_of(screen).limits.nitrate_mg_l, 30);
-  fill(screen, "water_sheet.place", "22");
-  EXPECT_EQ(plan_of(screen).place.temperature_c, 22);
-  for (int i = 0; i < 5; ++i) screen.key(ImGuiMod_Ctrl | ImGuiKey_Z);
-  EXPECT_EQ(plan_of(screen).strictness, Strictness::usual);
 }
 
 }  // namespace

@@ -144,6 +144,18 @@ export class Planner {
     await this.idle();
   }
 
+  /** Turns the wheel over a point until a thing that is scrolled out of sight can be pressed. */
+  async bring(id, over) {
+    for (let turn = 0; turn < 40; turn++) {
+      const rect = (await this.state()).rects[id];
+      if (rect && rect[3] >= 20) return;
+      await this.page.mouse.move(over.x, over.y);
+      await this.page.mouse.wheel(0, 120);
+      await this.idle(60);
+    }
+    throw new Error(`"${id}" cannot be scrolled to.`);
+  }
+
   async click(id, options) {
     const { x, y } = await this.point(id);
     await this.page.mouse.click(x, y, options);

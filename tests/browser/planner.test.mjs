@@ -164,7 +164,7 @@ describe('a keeper at a desk', () => {
     assert.ok((await planner.rect('tank.piece/2')).width > before.width * 1.1, 'Z does the same');
   }));
 
-  test('two fingers spread bring the tank nearer and change nothing in the plan', () => with_planner({ width: 390, height: 844, hasTouch: true }, async planner => {
+  test('two fingers bring the tank nearer and draw it along, and change nothing in the plan', () => with_planner({ width: 390, height: 844, hasTouch: true }, async planner => {
     const { plan } = await planner.state();
     const before = await planner.rect('tank.piece/2'), tank = await planner.rect('tank.front');
     const x = tank.x + tank.width / 2, y = tank.y + tank.height / 2;
@@ -175,7 +175,15 @@ describe('a keeper at a desk', () => {
     for (let i = 1; i <= 8; i++) await touch('touchMove', x - 20 - 8 * i, x + 20 + 8 * i);
     await touch('touchEnd');
     await planner.idle(250);
-    assert.ok((await planner.rect('tank.piece/2')).height > before.height * 1.8);
+    const near = await planner.rect('tank.piece/2');
+    assert.ok(near.height > before.height * 1.8);
+    await touch('touchStart', x - 20);
+    await touch('touchStart', x - 20, x + 20);
+    for (let i = 1; i <= 8; i++) await touch('touchMove', x - 20 + 4 * i, x + 20 + 4 * i);
+    await touch('touchEnd');
+    await planner.idle(250);
+    const along = await planner.rect('tank.piece/2');
+    assert.ok(Math.abs(along.x - near.x - 32) < 3 && Math.abs(along.height - near.height) < 1, `${near.x} to ${along.x}`);
     assert.deepEqual((await planner.state()).plan, plan);
     await planner.click('tank.fit');
     assert.ok(Math.abs((await planner.rect('tank.piece/2')).height - before.height) < 1);
@@ -330,8 +338,14 @@ describe('from nothing', () => {
     await planner.press('Escape');
     await planner.click('water.enter');
     for (const [field, value] of [['temperature', 14], ['ph', 7.6], ['gh', 13], ['kh', 8], ['nitrate', 10]]) await fill(`water_sheet.tap.${field}`, String(value));
+    const inputs = { x: 150, y: 500 };
+    await planner.bring('water_sheet.aim/1', inputs);
     await planner.click('water_sheet.aim/1');
-    for (const [field, value] of [['temperature', 25], ['ph', 6.8], ['gh', 7], ['kh', 3.2]]) await fill(`water_sheet.aim.${field}`, String(value));
+    for (const [field, value] of [['temperature', 25], ['ph', 6.8], ['gh', 7], ['kh', 3.2]]) {
+      await planner.bring(`water_sheet.aim.${field}`, inputs);
+      await fill(`water_sheet.aim.${field}`, String(value));
+    }
+    await planner.bring('water_sheet.planting/1', inputs);
     await planner.click('water_sheet.planting/1');
     await planner.press('Escape');
     for (const [words, species, count] of [['harlequin', 'trigonostigma-heteromorpha', 10], ['sterba', 'hoplisoma-sterbai', 8], ['threadfin', 'iriatherina-werneri', 6], ['honey', 'trichogaster-chuna', 2]]) {

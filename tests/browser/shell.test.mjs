@@ -457,7 +457,7 @@ describe('loading and failing', () => {
 
 describe('kept on the device', () => {
   const keep = async (planner, text, link) => {
-    await planner.page.waitForFunction(() => location.hash.startsWith('#p='));  // the program has told its own plan, and will not again
+    await planner.idle(300);  // the program has told its own plan, and will not again
     await planner.page.evaluate(([text, link]) => {
       window.Module.page.keep_draft(text);
       window.Module.page.set_link(link);

@@ -60,7 +60,7 @@ struct Know {
 struct SetPreferences {
   Preferences preferences;
 };
-enum class Sheet { none, tank, water };
+enum class Sheet { none, tank, water, readings };
 struct ShowSheet {
   Sheet sheet = Sheet::none;
 };

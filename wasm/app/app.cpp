@@ -2,6 +2,7 @@
 #include "app/app.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "app/builtin_demo.h"
 #include "app/keep.h"
@@ -89,6 +90,7 @@ void plan_changed(App& app) {
   const std::size_t pieces = present(app.history).pieces.size();
   std::erase_if(app.chosen_pieces, [&](std::size_t piece) { return piece >= pieces; });
   look_over(app, Remedies::at_once);
+  app.link_untold = true;
   const bool to_search = std::any_of(app.now.findings.begin(), app.now.findings.end(),
                                      [](const Finding& one) { return one.rule == "swim-lane" && one.remedy.empty(); });
   app.search_at_s.reset();
@@ -147,7 +149,6 @@ void tell_page(App& app) {
   app.untold = false;
   const Plan& plan = present(app.history);
   platform::keep_draft(plan_json(plan));
-  platform::set_link(encode_link(plan, app.catalog));
   platform::set_title(plan.name.empty() ? "Shoalwright" : plan.name + " - Shoalwright");
   platform::set_plan_text(plan_text(look_at(app)));
   platform::say(spoken(app));
@@ -170,14 +171,23 @@ void begin(App& app) {
   if (app.notice) platform::leave_draft();
   app.history = begin_history(std::move(plan));
   plan_changed(app);
+  app.link_untold = !kept.empty() && !app.notice;
 }
 
 void open_link(App& app, const std::string& link) {
+  app.link_to_open = link;
+  platform::wake();
+}
+
+namespace {
+
+void open_followed_link(App& app) {
+  const std::string link = std::exchange(app.link_to_open, "");
   Result<Plan> plan = decode_link(link, app.catalog);
   if (!plan) {
     app.notice = Notice{"The link was not opened", plan.error().sentence + " Your own plan is as you left it."};
     platform::say(app.notice->sentence);
-    platform::set_link(encode_link(present(app.history), app.catalog));
+    app.link_untold = true;
     platform::wake();
     return;
   }
@@ -187,6 +197,25 @@ void open_link(App& app, const std::string& link) {
   remember(app.history, std::move(plan.value()), "Open a shared plan", "", ImGui::GetTime());
   plan_changed(app);
   show_toast(app.ui, app.toast, "A shared plan is open. Your changes make your own copy; Undo goes back to your plan.", "Undo");
+}
+
+void copy_link(App& app) {
+  app.link_wanted = false;
+  const std::string link = encode_link(present(app.history), app.catalog);
+  platform::copy_text(platform::page_address() + link);
+  show_toast(app.ui, app.toast, "Link copied, " + std::to_string(link.size()) + " characters", "");
+}
+
+}  // namespace
+
+void follow_link(App& app) {
+  const bool to_tell = app.link_untold && !ImGui::IsMouseDown(ImGuiMouseButton_Left);  // not in the midst of a drag
+  if ((app.link_to_open.empty() && !app.link_wanted && !to_tell) || !platform::have_rest()) return;
+  if (!app.link_to_open.empty()) open_followed_link(app);
+  if (app.link_wanted) copy_link(app);
+  if (!to_tell) return;
+  app.link_untold = false;
+  platform::set_link(encode_link(present(app.history), app.catalog));
 }
 
 void open_file(App& app, const std::string& name, const std::string& text) {

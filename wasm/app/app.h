@@ -27,6 +27,7 @@ struct App {
   Assessment now;                      ///< of the present plan
   BodyRooms bodies, shown_bodies;      ///< what bodies find in the present plan; in what is shown, where that is another
   std::optional<double> search_at_s;   ///< when remedies that need a search are looked for, once the plan rests
+  std::string link_to_open;            ///< waits for the second file of the program
   std::optional<Held> held;            ///< a kind in hand
   std::optional<PreviewPlan> preview;  ///< a remedy or a size that is pointed at
   Plan shown;                          ///< what all views show
@@ -48,7 +49,9 @@ struct App {
   std::string piece_in_hand;               ///< a kind dragged off the shelf
   Toast toast;
   std::optional<Notice> notice;
-  bool untold = false;  ///< the page has yet to hear of the present plan
+  bool untold = false;       ///< the page has yet to hear of the present plan
+  bool link_untold = false;  ///< and of its link, once what writes links is here; the demo as it comes needs none
+  bool link_wanted = false;  ///< on the clipboard
 };
 
 /// Reads the catalogue and the plan to go on with: this tab's draft, else the demo.
@@ -65,6 +68,7 @@ void read_keys(App& app, Actions& out);
 
 /// A link that this tab did not write; a plan file. One sentence when it cannot be read, and nothing changes.
 void open_link(App& app, const std::string& link);
+void follow_link(App& app);  ///< once what reads and writes links is here
 void open_file(App& app, const std::string& name, const std::string& text);
 
 /// The present plan has changed: assess it. The page hears of it with the next frame.

@@ -101,9 +101,8 @@ struct Carry {
     platform::save_file(file_name_of(plan), plan_json(plan));
   }
   void operator()(const ShareLink&) {
-    const std::string link = encode_link(present(app.history), app.catalog);
-    platform::copy_text(platform::page_address() + link);
-    tell(app, "Link copied, " + std::to_string(link.size()) + " characters", "");
+    app.link_wanted = true;
+    follow_link(app);  // now where it can be: copying belongs to the press
   }
   void operator()(const Know& wish) { edit(app, SetSeen{wish.rule, wish.species, wish.known}); }
   void operator()(const SetPreferences& wish) {

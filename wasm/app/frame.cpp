@@ -47,7 +47,7 @@ void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   draw_stock(app.ui, look, box, app.views.stock, out);
   if (look.chosen_pieces.empty())
     draw_hint(app.ui, look, hint);
-  else
+  else if (platform::have_rest())
     draw_piece_bar(app.ui, look, hint, out);
 }
 
@@ -66,14 +66,15 @@ void draw_wide(App& app, const Look& look, Box box, Actions& out) {
   draw_assessment(app.ui, look, assessment, app.views.assessment, out);
   if (folded && app.views.shelf.open && !look.held)
     draw_shelf(app.ui, look, {shelf.right(), box.y, 296, box.h}, app.views.shelf, out);
-  if (look.held) draw_held(app.ui, look, {shelf.x, shelf.y, folded ? 296.0f : shelf.w, shelf.h}, app.views.held, out);
+  if (look.held && platform::have_rest())
+    draw_held(app.ui, look, {shelf.x, shelf.y, folded ? 296.0f : shelf.w, shelf.h}, app.views.held, out);
 }
 
 /// Narrow windows: the tank on top, everything else one below the other in a column that scrolls.
 void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
   const Box tank = box.cut_top(std::min(box.h * 0.42f, std::max(240.0f, box.w * 0.62f + 44)));
   draw_tank_front(app.ui, look, tank, app.views.tank, out);
-  if (!look.chosen_pieces.empty()) draw_piece_bar(app.ui, look, box.cut_top(hint_height), out);
+  if (!look.chosen_pieces.empty() && platform::have_rest()) draw_piece_bar(app.ui, look, box.cut_top(hint_height), out);
   Column column = begin_column(app.ui, "narrow", box, app.ui.palette->ground);
   Stack stack{{column.content.x, column.content.y, column.content.w, 0}};
   draw_gives_first(app.ui, look, stack.take(box.w < 600 ? 168.0f : first_height), app.views.gives_first, out);
@@ -81,28 +82,35 @@ void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
   draw_shelf(app.ui, look, stack.take(520), app.views.shelf, out);
   draw_assessment(app.ui, look, stack.take(820), app.views.assessment, out);
   end_column(app.ui, column, stack.at);
-  if (look.held) draw_held(app.ui, look, {box.x, box.y, std::min(box.w, 320.0f), box.h}, app.views.held, out);
+  if (look.held && platform::have_rest())
+    draw_held(app.ui, look, {box.x, box.y, std::min(box.w, 320.0f), box.h}, app.views.held, out);
 }
 
 void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
   Box box = window;
   draw_top(app.ui, look, box.cut_top(top_height), app.views.top, out);
+  // The water is a page of its own; what is in hand is dropped on the tank's.
+  if (app.sheet == Sheet::water && !look.held && platform::have_rest()) {
+    draw_water_sheet(app.ui, look, box, app.views.water_sheet, out);
+    return;
+  }
   if (window.w >= 900)
     draw_wide(app, look, box, out);
   else
     draw_narrow(app, look, box, out);
+  if (app.sheet == Sheet::none || !platform::have_rest()) return;
   switch (app.sheet) {
-    case Sheet::none: break;
-    case Sheet::tank:
-      if (platform::have_rest()) draw_tank_sheet(app.ui, look, box, app.views.tank_sheet, out);
-      break;
-    case Sheet::water: draw_water_sheet(app.ui, look, box, app.views.water_sheet, out); break;
+    case Sheet::none:
+    case Sheet::water: break;
+    case Sheet::tank: draw_tank_sheet(app.ui, look, box, app.views.tank_sheet, out); break;
+    case Sheet::readings: draw_readings_sheet(app.ui, look, box, app.views.readings_sheet, out); break;
   }
 }
 
 }  // namespace
 
 void draw_frame(App& app) {
+  if (ImGui::GetFrameCount() > 1) follow_link(app);
   if (ImGui::GetFrameCount() > 1) {  // not before the first frame: it is waited for
     search_remedies(app);
     follow_spread(app);

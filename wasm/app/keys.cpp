@@ -47,7 +47,10 @@ void read_keys(App& app, Actions& out) {
   const bool covered = app.sheet != Sheet::none || app.notice;
   if (!covered) read_piece_keys(look_at(app), out);
   if (io.KeyCtrl || io.KeyAlt || io.KeySuper || ImGui::IsPopupOpen("", ImGuiPopupFlags_AnyPopup)) return;
-  if (pressed(ImGuiKey_Slash)) out.push_back(FocusItem{"shelf.search"});
+  if (pressed(ImGuiKey_Slash)) {
+    if (app.sheet == Sheet::water) out.push_back(ShowSheet{Sheet::none});  // the shelf is on the tank's page
+    out.push_back(FocusItem{"shelf.search"});
+  }
   if (pressed(ImGuiKey_C)) {
     Preferences next = app.preferences;
     next.overlay = next.overlay == Overlay::crowding ? Overlay::none : Overlay::crowding;

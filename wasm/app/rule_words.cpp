@@ -4,6 +4,8 @@
 #include "notebook/say.h"
 #include "plan/defaults.h"
 #include "rules/limits.h"
+#include "water/media.h"
+#include "water/reach.h"
 
 namespace shoalwright {
 
@@ -85,6 +87,47 @@ std::string rule_words(std::string_view rule) {
            amount(default_nitrate_mg_l[0], 0, "") + ", " + amount(default_nitrate_mg_l[1], 0, "") + " or " +
            amount(default_nitrate_mg_l[2], 0, "mg/L") +
            " as the view is lenient, usual or strict. A tenth over is what a kit may read wrong.";
+  if (rule == "water-unreachable")
+    return "KH and dissolved CO2 set pH: from balance with fresh air down to the CO2 ceiling, " +
+           amount(safe_co2_mg_l, 0, "mg/L") + " where you have set none. An aim off by no more than " +
+           amount(limits::error_ph, 1, "") + " is what a kit may read wrong.";
+  if (rule == "acid")
+    return "From KH " + amount(limits::acid_least_kh_dkh, 0, "") +
+           " on acid is eaten up by carbonate until that is gone, and then pH falls at once. Lower KH first; pH follows.";
+  if (rule == "water-change-shock")
+    return "One change should move pH by no more than " + amount(limits::change_ph.watch, 1, "") +
+           ", GH and KH by no more than " + percent(limits::change_hardness_share.watch) +
+           " of what they were and temperature by no more than two degrees Celsius. "
+           "pH of a mix follows from its carbon and KH, it is never a mean.";
+  if (rule == "kh-low")
+    return "Bacteria that turn ammonia into nitrate use up KH; changes bring it back. Under " +
+           amount(limits::kh_left_least_dkh, 1, "") + " before a change pH may slide, under " +
+           amount(limits::kh_left_least_dkh - limits::kh_left_short.strain, 1, "") + " it may fall at once.";
+  if (rule == "softened-water")
+    return "A softener puts sodium in the place of calcium: GH " + amount(limits::softened_most_gh_dgh, 0, "") +
+           " or less beside KH " + amount(limits::softened_least_kh_dkh, 0, "") + " or more looks like it.";
+  if (rule == "tap-disinfectant")
+    return "Chlorine and chloramine burn gills and kill a filter. What is not known is treated as chloramine; standing does not "
+           "remove it.";
+  if (rule == "ammonia")
+    return "Of what a kit reads, only un-ionised ammonia harms, and pH and warmth decide how much that is: from " +
+           amount(limits::ammonia_nh3_mg_l.watch, 3, "mg/L") + " a watch, from " +
+           amount(limits::ammonia_nh3_mg_l.strain, 2, "") + " a strain, from " + amount(limits::ammonia_nh3_mg_l.harm, 2, "") +
+           " gills are harmed. Nitrite: from " + amount(limits::nitrite_mg_l.watch, 1, "mg/L") + ".";
+  if (rule == "oxygen")
+    return "Animals, bacteria and plants use oxygen in the dark, the surface brings it: lowest before dawn. From " +
+           amount(limits::oxygen_ease_mg_l, 0, "mg/L") + " nothing is said, under " +
+           amount(limits::oxygen_ease_mg_l - limits::oxygen_short.watch, 0, "") + " is a watch, under " +
+           amount(limits::oxygen_ease_mg_l - limits::oxygen_short.strain, 0, "") +
+           " a strain. A heat wave is judged a step milder.";
+  if (rule == "filter")
+    return "Media are reckoned half clogged, to hold ammonia at " + amount(film_target_tan_mg_l, 1, "mg/L") +
+           "; glass, gravel and plants help, so that up to " + amount(limits::filter_media.watch, 0, "") +
+           " times too little is a note. A filter should move the water " + amount(limits::filter_turnover, 0, "") +
+           " times an hour.";
+  if (rule == "heater")
+    return "Heat goes through glass, lid and surface by the room’s temperature; half as much again makes up for cold nights. "
+           "How cold it gets without decides.";
   if (rule == "unknown-input") return "What is not known is never taken for fine: the verdict waits until it is given.";
   if (rule == "unknown-species") return "A kind without a card has no figures, and no sum is made up without it.";
   if (rule == "empty") return "Company, room and load are judged by what lives in the tank.";

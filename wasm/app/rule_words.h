@@ -9,7 +9,7 @@
 namespace shoalwright {
 
 /// How a rule judges, in one or two metric sentences with its own thresholds, for *Why*. Empty for a rule that is not known here.
-std::string rule_words(std::string_view rule);
+[[gnu::noinline]] std::string rule_words(std::string_view rule);
 
 /// "Published: Saxby and others 2010. The effect of group size ...", "Common practice, no source", "From memory ...", "Your own
 /// value".

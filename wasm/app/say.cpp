@@ -33,6 +33,8 @@ bool speaks_of(std::string_view rule, std::string_view margin) {
   if (margin == "crowding_l_cm") return begins_with(rule, "crowding-");
   if (margin == "floor_cm2") return rule == "crowding-bottom" || rule == "territory";
   if (margin == "nitrate_mg_l") return rule == "nitrate" || rule == "load";
+  if (margin == "dawn_mg_l") return rule == "oxygen";
+  if (margin == "ammonia_nh3_mg_l") return rule == "ammonia";
   return false;
 }
 
@@ -96,6 +98,7 @@ const char* id_of(Section section) {
     case Section::water: return "water";
     case Section::room: return "room";
     case Section::load: return "load";
+    case Section::air: return "air";
     case Section::company: return "company";
   }
   return "";
@@ -108,17 +111,22 @@ Section section_of(const Finding& finding) {
         contains(finding.text, "feeding"))
       return Section::load;
     if (contains(finding.text, "planting")) return Section::room;
+    if (contains(finding.text, "surface")) return Section::air;
     return contains(finding.text, "lid") ? Section::company : Section::water;
   }
-  if (begins_with(rule, "water-")) return Section::water;
+  if (begins_with(rule, "water-") || rule == "softened-water" || rule == "acid" || rule == "tap-disinfectant")
+    return Section::water;
   if (begins_with(rule, "crowding-") || rule == "swim-lane" || rule == "territory" || begins_with(rule, "tank-") ||
       rule == "substrate" || rule == "cover" || rule == "wood-needed" || rule == "current")
     return Section::room;
-  return rule == "load" || rule == "nitrate" ? Section::load : Section::company;
+  if (rule == "oxygen" || rule == "heater") return Section::air;
+  return rule == "load" || rule == "nitrate" || rule == "ammonia" || rule == "filter" || rule == "kh-low" ? Section::load
+                                                                                                          : Section::company;
 }
 
 Section section_of_margin(std::string_view margin) {
-  if (margin == "nitrate_mg_l") return Section::load;
+  if (margin == "nitrate_mg_l" || margin == "ammonia_nh3_mg_l") return Section::load;
+  if (margin == "dawn_mg_l") return Section::air;
   if (margin == "lane_cm" || margin == "crowding_l_cm" || margin == "floor_cm2") return Section::room;
   return margin == "company" ? Section::company : Section::water;
 }
@@ -186,10 +194,15 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
     words.amount = about(by);
     unit = "mg/L";
     words.state = margin.value < 0 ? "over" : "spare";
-  } else {
-    words.name = margin.margin;
+  } else if (margin.margin == "dawn_mg_l") {
+    words.name = "Oxygen at dawn";
     words.amount = short_text(by, 1);
-    unit = margin.unit;
+    unit = "mg/L";
+    words.state = margin.value < 0 ? "short" : "spare";
+  } else {
+    words.name = "Free ammonia";
+    words.amount = by < 0.1 ? short_text(by, 3) : short_text(by, 2);
+    unit = "mg/L";
     words.state = margin.value < 0 ? "over" : "spare";
   }
   words.number = words.amount;
@@ -204,7 +217,7 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
   const bool can_be_counted = facts->animals && kind != nullptr && -*facts->animals <= kind->count;
   if (can_be_counted) {
     say_animals(told, *facts, words);
-    words.detail = (margin.margin == "nitrate_mg_l" ? "about " : "") + words.amount + " " + unit;
+    words.detail = (margin.margin == "nitrate_mg_l" || margin.margin == "dawn_mg_l" ? "about " : "") + words.amount + " " + unit;
   }
   return words;
 }

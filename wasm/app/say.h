@@ -11,11 +11,11 @@
 
 namespace shoalwright {
 
-enum class Section { water, room, load, company };
+enum class Section { water, room, load, air, company };
 
-/// "water", "room", "load", "company": ids of their headings on the screen.
+/// "water", "room", "load", "air", "company": ids of their headings on the screen.
 const char* id_of(Section section);
-/// Where a finding is shown. What is not about water, room or load is company's.
+/// Where a finding is shown. What is not about water, room, load or air is company's.
 Section section_of(const Finding& finding);
 /// Section that tells more about a margin.
 Section section_of_margin(std::string_view margin);

@@ -14,6 +14,7 @@
 #include "draw/menus.h"
 #include "draw/panels.h"
 #include "draw/rulers.h"
+#include "draw/slider.h"
 #include "draw/stepper.h"
 #include "draw/text.h"
 #include "draw/toast.h"

@@ -104,7 +104,7 @@ mergeInto(LibraryManager.library, {
     device();
 
     // Pointer events. Capture keeps a drag alive outside the window. One finger points; two of them spread and close: that is the
-    // wheel where their middle is.
+    // wheel where their middle is, and the middle button, by which they draw along what is under them.
     var at = function (e) {
       var box = canvas.getBoundingClientRect();
       return [e.clientX - box.left, e.clientY - box.top];
@@ -124,7 +124,7 @@ mergeInto(LibraryManager.library, {
       }
       var a = fingers[down[0]], b = fingers[down[1]], now = Math.hypot(a[0] - b[0], a[1] - b[1]);
       if (!was) _page_pointer(1, 1, a[0], a[1], 0, 0);
-      _page_pointer(0, 1, (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, 0, 0);
+      _page_pointer(0, 1, (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, 4, 0);
       if (was && now > 0) _page_wheel(0, Math.log(now / span) / Math.log(1.25), 0);
       span = now;
       return true;

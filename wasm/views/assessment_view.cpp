@@ -48,6 +48,7 @@ const char* name_of(Section section) {
     case Section::water: return "Water";
     case Section::room: return "Room";
     case Section::load: return "Load";
+    case Section::air: return "Air";
     case Section::company: return "Company";
   }
   return "";
@@ -118,6 +119,7 @@ void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& 
   draw_water_section(pane);
   draw_room_section(pane);
   draw_load_section(pane);
+  draw_air_section(pane);
   draw_company_section(pane);
   draw_cautions(pane);
   const std::optional<Below> below = below_of(pane, box.bottom());

@@ -14,11 +14,12 @@ struct AssessmentState {
   std::set<std::string> folded;    ///< ids of sections
   std::set<std::string> open_why;  ///< ids of findings
   std::string scroll_to;           ///< id of a section that is to come into view
+  double held_scale = 0;           ///< top of the nitrate scale while its ceiling is dragged, else 0
   bool foot = false;               ///< whether the bar at the foot stands
 };
 
 /// The column at the right: what the water, the room, the load and the company allow, as it is or with what is held. Spots: the
-/// headings `water`, `room`, `load`, `company`, `water.*`, `room.*`, `load.*`, `finding/*`, `assessment.below`.
+/// headings `water`, `room`, `load`, `air`, `company`, `water.*`, `room.*`, `load.*`, `air.*`, `finding/*`, `assessment.below`.
 void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& mine, Actions& out);
 
 }  // namespace shoalwright

@@ -16,6 +16,6 @@ struct HeldState {
 /// The card of what is in hand, docked over the shelf in `box`, clear of the row it was taken from: group size and what dropping
 /// it would bring. Nothing where nothing is held. Call it after the shelf. Spots: `held.card`, `held.count`, `held.rule`, and
 /// without a pointer that carries it `held.drop`, `held.back`.
-void draw_held(Ui& ui, const Look& look, const Box& box, HeldState& mine, Actions& out);
+[[gnu::noinline]] void draw_held(Ui& ui, const Look& look, const Box& box, HeldState& mine, Actions& out);
 
 }  // namespace shoalwright

@@ -4,12 +4,15 @@
 
 #include "draw/buttons.h"
 #include "draw/charts.h"
+#include "draw/slider.h"
 #include "draw/stepper.h"
 #include "edit/command.h"
 #include "plan/defaults.h"
+#include "platform/platform.h"
+#include "rules/limits.h"
 #include "stocking/course.h"
 #include "units/text.h"
-#include "views/pane.h"
+#include "views/value_row.h"
 
 namespace shoalwright {
 
@@ -29,9 +32,9 @@ std::string about(double value) {
   return value < 1 ? short_text(value, 1) : value < 100 ? short_text(value, 0) : significant_text(value, 2);
 }
 
-/// A round top of the scale over everything drawn, with two or three figures beside it.
-void set_scale(SawToothChart& chart) {
-  double highest = chart.ceiling;
+/// A round top of the scale over everything drawn, and over `at_least`, with two or three figures beside it.
+void set_scale(SawToothChart& chart, double at_least) {
+  double highest = std::max(chart.ceiling, at_least / 1.08);
   for (const auto* line : {&chart.line, &chart.line_now})
     for (const SawToothChart::Point& point : *line) highest = std::max(highest, point.value);
   constexpr double steps[] = {5, 10, 20, 25, 50, 100, 200, 500, 1000, 5000};
@@ -43,6 +46,28 @@ void set_scale(SawToothChart& chart) {
   const int count = std::max(2, static_cast<int>(std::ceil(highest * 1.08 / step)));
   chart.most = step * count;
   for (int i = 0; i <= count; ++i) chart.ticks.push_back(step * i);
+}
+
+/// The keeper's ceiling, drawn up and down.
+void drag_ceiling(Pane& pane, const Box& box, const SawToothChart& chart) {
+  Ui& ui = pane.ui;
+  const float y = saw_tooth_y(box, chart, chart.ceiling);
+  const Box grip{box.x + 26, y - 7, box.w - 26, 14};
+  const ItemLook look{.exact = true, .allow_over = true};
+  const Item of = item(ui, "load.ceiling", grip, "Your nitrate ceiling, " + short_text(chart.ceiling, 0) + " mg/L", look);
+  if (of.hovered || of.held) platform::set_cursor(platform::Cursor::grab);
+  if (of.ring) draw_ring(ui, grip, look);
+  const int step = of.focused ? typed_step() : 0;
+  pane.mine.held_scale = of.held ? (pane.mine.held_scale > 0 ? pane.mine.held_scale : chart.most) : 0;
+  double ceiling = chart.ceiling + step;
+  if (hand_on(ui, "load.ceiling", of)) ceiling = std::round(saw_tooth_value(box, chart, ImGui::GetIO().MousePos.y));
+  ceiling = std::clamp(ceiling, 1.0, 1000.0);
+  if (pane.look.held || ceiling == chart.ceiling) return;
+  Limits limits = pane.look.plan.limits;
+  limits.nitrate_mg_l = ceiling;
+  const Command command = SetLimits{limits};
+  pane.out.push_back(EditPlan{apply(pane.look.plan, command, pane.look.catalog),
+                              name_of(command, pane.look.plan, pane.look.catalog), join_of(command)});
 }
 
 void draw_chart(Pane& pane) {
@@ -63,8 +88,12 @@ void draw_chart(Pane& pane) {
   chart.over = spare < 0;
   const std::string words = "about " + about(std::abs(spare)) + (chart.over ? " over" : " spare");
   chart.spare = words;
-  set_scale(chart);
+  if (pane.mine.held_scale > 0)  // it stays while the ceiling is dragged
+    set_scale(chart, pane.mine.held_scale);
+  else
+    set_scale(chart, 0);
   const Box box{pane.x, pane.y, pane.w, 94};
+  drag_ceiling(pane, box, chart);
   draw_saw_tooth(pane.ui, box, chart);
   add_spot(pane.ui, "load.nitrate", box, "Nitrate in eight weeks, " + ceiling + " mg/L: " + words);
   pane.y += box.h + 6;
@@ -122,28 +151,59 @@ void draw_change(Pane& pane) {
                           .enabled = !pane.look.held};
   const bool later = number_stepper(ui, "load.days", {x, y - 4}, days, "Days between water changes", rhythm);
   if (more || later) change_upkeep(pane, more ? measures.volume_in(shown) : upkeep->change_fraction * net_l, days);
-  pane.y += 34;
+  pane.y += 32;
+  double slid = measures.volume_out(upkeep->change_fraction * net_l);
+  double tick = 5;
+  for (const double one : {5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0})
+    if (volume.most / (tick = one) <= 8) break;
+  const SliderLook track{
+      .least = 0, .most = volume.most, .step = 1, .tick = tick, .unit = volume.unit, .enabled = !pane.look.held};
+  if (slider(ui, "load.slide", {pane.x, pane.y}, pane.w, slid, "Water changed each time", track))
+    change_upkeep(pane, measures.volume_in(slid), days);
+  pane.y += slider_height + 2;
 }
 
-/// What feeding and the ceiling come to, in words.
-std::string words_of(const Pane& pane) {
+/// Two figures, as much as is known of it.
+std::string rough(double value, const char* unit) { return significant_text(value, 2) + " " + unit; }
+
+void draw_values(Pane& pane) {
   const Load& load = pane.shown.assessment.load;
-  std::string words;
+  const Measures& measures = pane.look.measures;
+  const double net_l = pane.shown.assessment.volume.net_l;
   if (load.feed_g_d && *load.feed_g_d > 0)
-    words = "About " + significant_text(*load.feed_g_d, 1) + " g of dry food a day, grown up. ";
+    value_row(pane, "load.feed", "Dry food a day, grown up", rough(*load.feed_g_d, "g"), Number::feed);
+  if (load.tan_mg_d && *load.tan_mg_d > 0)
+    value_row(pane, "load.tan", "Ammonia nitrogen from it", rough(*load.tan_mg_d, "mg"), Number::tan);
+  if (load.nitrate_peak_mg_l)
+    value_row(pane, "load.peak", "Nitrate before a change", "about " + about(*load.nitrate_peak_mg_l) + " mg/L",
+              Number::nitrate_peak);
   if (load.change_needed_fraction && pane.look.shown.upkeep && *load.change_needed_fraction > 0)
-    words += "The ceiling asks for " +
-             pane.look.measures.volume(*load.change_needed_fraction * pane.shown.assessment.volume.net_l) + " at this rhythm.";
-  else if (load.nitrate_peak_mg_l && !load.change_needed_fraction &&
-           *load.nitrate_peak_mg_l > nitrate_limit_mg_l(pane.look.shown))
-    words += "At this rhythm no change keeps to the ceiling.";
-  return words;
+    value_row(pane, "load.needed", "The ceiling asks for a change of", measures.volume(*load.change_needed_fraction * net_l),
+              Number::change_needed);
+  if (load.kh_drift_dkh_week && *load.kh_drift_dkh_week < -0.005)
+    value_row(pane, "load.kh", "KH used up in a week",
+              short_text(-*load.kh_drift_dkh_week, *load.kh_drift_dkh_week < -0.1 ? 1 : 2) + " °dH", Number::kh_drift);
+  if (load.media_needed_l && *load.media_needed_l > 0) {
+    const std::optional<Gear>& gear = pane.look.shown.gear;
+    const bool known = gear && gear->filter && gear->filter->media_l;
+    value_row(pane, "load.media", "Filter media wanted, at most",
+              measures.volume(*load.media_needed_l) + (known ? " of " + measures.volume(*gear->filter->media_l) : ""),
+              Number::media_needed);
+  }
+  if (load.ammonia_nh3_mg_l)
+    value_row(pane, "load.ammonia", "Free ammonia, limit " + short_text(limits::ammonia_nh3_allowed_mg_l, 2),
+              short_text(*load.ammonia_nh3_mg_l, 3) + " mg/L", Number::free_ammonia);
 }
 
 }  // namespace
 
 void draw_load_section(Pane& pane) {
-  if (!begin_section(pane, Section::load, "Load", "nitrate, mg/L", "")) return;
+  const ButtonLook readings{.kind = ButtonKind::quiet, .small = true};
+  const float width = button_width(pane.ui, "Readings", readings), top = pane.y + 12;
+  const bool open = begin_section(pane, Section::load, "Load", "nitrate, mg/L", "", width + 8);
+  if (button(pane.ui, "load.readings", {pane.x + pane.w - width + 9, top - 2}, "Readings", readings).pressed)
+    pane.out.push_back(ShowSheet{Sheet::readings});
+  if (!open) return;
   if (pane.shown.assessment.load.nitrate_peak_mg_l)
     draw_chart(pane);
   else if (never_changed(pane.look.shown))
@@ -151,7 +211,10 @@ void draw_load_section(Pane& pane) {
   else
     draw_note(pane, "Nitrate is not judged: something that it needs is not known.");
   draw_change(pane);
-  if (const std::string words = words_of(pane); !words.empty()) draw_note(pane, words);
+  if (pane.shown.assessment.load.nitrate_peak_mg_l && !pane.shown.assessment.load.change_needed_fraction &&
+      *pane.shown.assessment.load.nitrate_peak_mg_l > nitrate_limit_mg_l(pane.look.shown))
+    draw_note(pane, "At this rhythm no change keeps to the ceiling.");
+  draw_values(pane);
   draw_findings(pane, Section::load);
   end_section(pane);
 }

@@ -8,6 +8,7 @@
 #include "draw/findings.h"
 #include "draw/icons.h"
 #include "notebook/say.h"
+#include "platform/platform.h"
 #include "share/patch.h"
 
 namespace shoalwright {
@@ -49,8 +50,10 @@ void draw_finding(Pane& pane, const Told& told, const Finding& found, const std:
   const std::string label = retold(measures, words.label);
   const Pen pen = pen_of(pane.ui);
   const std::string on_button = elided(pen, medium(type::small), label, pane.w - 23 - 2 * 10);
-  const std::string rule = rule_words(found.rule);
-  const std::string why = (rule.empty() ? "" : retold(measures, rule) + " ") + evidence_words(found);
+  const bool why_open = pane.mine.open_why.count(id) > 0;
+  std::string why = evidence_words(found);
+  if (why_open && platform::have_rest())
+    if (const std::string rule = rule_words(found.rule); !rule.empty()) why = retold(measures, rule) + " " + why;
   const bool known = is_known(pane.look.plan, found);
   const bool quiet = found.severity == Severity::watch || found.severity == Severity::note;
   FindingCard card{.severity = found.severity,
@@ -58,7 +61,7 @@ void draw_finding(Pane& pane, const Told& told, const Finding& found, const std:
                    .heading = heading,
                    .sentences = sentences,
                    .why = why,
-                   .why_open = pane.mine.open_why.count(id) > 0,
+                   .why_open = why_open,
                    .can_know = quiet && usable && found.rule != "empty",
                    .known = known || greyed};
   if (!label.empty() && usable) card.remedies.push_back(on_button);

@@ -47,6 +47,7 @@ void draw_findings(Pane& pane, Section section);
 void draw_water_section(Pane& pane);
 void draw_room_section(Pane& pane);
 void draw_load_section(Pane& pane);
+void draw_air_section(Pane& pane);
 void draw_company_section(Pane& pane);
 
 /// "finding/<rule>/<species...>" for each, those that would be equal numbered from 2.

@@ -227,6 +227,11 @@ void begin_drag(const Look& look, const PieceStage& stage, Grip grip, ImVec2 poi
 
 void go_on_dragging(const Look& look, const PieceStage& stage, ImVec2 pointer, PieceEdit& mine, Actions& out) {
   PieceEdit::Drag& drag = *mine.drag;
+  if (!ImGui::IsMousePosValid(&pointer)) {  // taken from the hand, as by a second finger: nothing was meant
+    if (drag.moved && drag.pieces != chosen_of(look)) exchange(look, drag.pieces, drag.join, out, drag.name);
+    mine.drag.reset();
+    return;
+  }
   platform::set_cursor(platform::Cursor::grabbing);
   drag.moved = drag.moved || std::hypot(pointer.x - drag.from.x, pointer.y - drag.from.y) > 3;
   if (drag.moved) {

@@ -67,6 +67,6 @@ void read_piece_keys(const Look& look, Actions& out);
 
 /// Name, measures and buttons of what is chosen, one row. Spots: `piece.turn`, `piece.mirror`, `piece.raise`, `piece.lower`,
 /// `piece.again`, `piece.lock`, `piece.out`.
-void draw_piece_bar(Ui& ui, const Look& look, const Box& box, Actions& out);
+[[gnu::noinline]] void draw_piece_bar(Ui& ui, const Look& look, const Box& box, Actions& out);
 
 }  // namespace shoalwright

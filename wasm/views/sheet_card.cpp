@@ -29,6 +29,8 @@ std::string_view field_name(std::string_view place) {
                           {"gh_dgh", "GH"},
                           {"kh_dkh", "KH"},
                           {"nitrate_mg_l", "Nitrate"},
+                          {"nitrite_mg_l", "Nitrite"},
+                          {"ammonia_mg_l", "Ammonia"},
                           {"back_cm", "Depth at the back"}};
   if (place == "/tank/front_cm") return "Short side";
   if (place == "/substrate/front_cm") return "Depth at the front";

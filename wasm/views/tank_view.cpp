@@ -318,7 +318,7 @@ Over follow_pointer(Ui& ui, const Look& look, const Stage& stage, const Box& are
   out.push_back(PointAt{mine.lifted});
   if (ImGui::IsMouseDragging(ImGuiMouseButton_Left, 4)) platform::set_cursor(platform::Cursor::grabbing);
   if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return Over::nothing;
-  if (!stage.glass.inset(-24).has(pointer.x, pointer.y)) {
+  if (ImGui::IsMousePosValid(&pointer) && !stage.glass.inset(-24).has(pointer.x, pointer.y)) {
     const TakeOut take{mine.lifted};
     const std::string name = name_of(take, look.plan, look.catalog);
     out.push_back(EditPlan{apply(look.plan, take, look.catalog), name, ""});

@@ -2,6 +2,8 @@
 #include "views/top_view.h"
 
 #include <algorithm>
+#include <cmath>
+#include <iterator>
 
 #include "draw/buttons.h"
 #include "draw/fields.h"
@@ -24,12 +26,31 @@ std::string size_words(const Look& look) {
          look.measures.volume(look.shown_assessment.volume.net_l) + " net";
 }
 
+constexpr std::string_view tab_words[] = {"Tank", "Water"};
+constexpr Sheet tab_sheets[] = {Sheet::none, Sheet::water};
+constexpr std::string_view tab_ids[] = {"top.tab/tank", "top.tab/water"};
+
+bool is_water(const Look& look) { return look.sheet == Sheet::water; }
+
+/// The pages of a plan. A strip with no room for them has them in its menu.
+void draw_tabs(Ui& ui, const Look& look, ImVec2 at, float height, Actions& out) {
+  for (std::size_t i = 0; i < std::size(tab_sheets); ++i) {
+    if (tab(ui, tab_ids[i], at, height, tab_words[i], is_water(look) == (tab_sheets[i] == Sheet::water)))
+      out.push_back(ShowSheet{tab_sheets[i]});
+    at.x += tab_width(ui, tab_words[i]) + 4;
+  }
+}
+
+/// Width of the name's field within `room`.
+float name_width(const Pen& pen, const Look& look, float room) {
+  const float wanted = text_width(pen, semibold(type::lead), look.plan.name.empty() ? "Name this plan" : look.plan.name) + 24;
+  return std::clamp(wanted, std::min(160.0f, room), room);
+}
+
 void draw_name(Ui& ui, const Look& look, const Box& box, Actions& out) {
-  const Pen pen = pen_of(ui);
   const Type t = semibold(type::lead);
   std::string name = look.plan.name;
-  const float wanted = text_width(pen, t, name.empty() ? "Name this plan" : name) + 24;
-  const Box field{box.x - 4, box.y, std::clamp(wanted, std::min(160.0f, box.w), box.w), 24};
+  const Box field{box.x - 4, box.y, name_width(pen_of(ui), look, box.w), 24};
   const FieldAnswer answer = text_field(ui, "top.name", field, name, "Name of the plan",
                                         {.placeholder = "Name this plan", .bare = true, .type = t, .most_bytes = 120});
   if (!answer.done || name == look.plan.name) return;
@@ -75,11 +96,17 @@ void draw_theme(Ui& ui, const Look& look, ImVec2 at, Actions& out) {
   out.push_back(SetPreferences{preferences});
 }
 
-void draw_file(Ui& ui, const Box& box, bool words, Actions& out) {
-  const ButtonLook look{
+void draw_file(Ui& ui, const Look& look, const Box& box, bool words, Actions& out) {
+  const ButtonLook button_look{
       .icon = words ? std::nullopt : std::optional(Icon::folder), .chevron = words, .tooltip = words ? "" : "File"};
-  if (button_in(ui, "top.file", box, words ? "File" : "", look).pressed) open_menu(ui, "top.file/menu");
-  if (!begin_menu(ui, "top.file/menu", box, 228, 150)) return;
+  if (button_in(ui, "top.file", box, words ? "File" : "", button_look).pressed) open_menu(ui, "top.file/menu");
+  if (!begin_menu(ui, "top.file/menu", box, 228, words ? 150.0f : 216.0f)) return;
+  if (!words) {
+    for (std::size_t i = 0; i < std::size(tab_sheets); ++i)
+      if (menu_row(ui, tab_ids[i], tab_words[i], {.ticked = is_water(look) == (tab_sheets[i] == Sheet::water)}))
+        out.push_back(ShowSheet{tab_sheets[i]});
+    menu_line(ui);
+  }
   if (menu_row(ui, "top.file/new", "New plan")) out.push_back(NewPlan{});
   if (menu_row(ui, "top.file/open", "Open a file…", {.key = "Ctrl O"})) out.push_back(OpenPlan{});
   if (menu_row(ui, "top.file/save", "Save as file", {.key = "Ctrl S"})) out.push_back(SavePlan{});
@@ -119,9 +146,16 @@ void draw_top(Ui& ui, const Look& look, const Box& box, TopState&, Actions& out)
   const Box redo_box = row.take_right(34, 30);
   const Box undo_box = row.take_right(34, 30);
 
-  const float left = box.x + edge + 26 + (tight ? 6 : 10), room = std::max(40.0f, undo_box.x - 8 - left);
+  float tabs = 0;
+  for (const std::string_view words : tab_words) tabs += roomy ? tab_width(ui, words) + 4 : 0;
+  const float left = box.x + edge + 26 + (tight ? 6 : 10), room = std::max(40.0f, undo_box.x - 8 - left - tabs);
   draw_name(ui, look, {left, box.y + 4, std::min(room, 420.0f), 24}, out);
   draw_size(ui, look, {left, box.y + 28, room, 16}, out);
+  if (roomy) {
+    const float words = std::max(name_width(pen, look, std::min(room, 420.0f)),
+                                 std::min(room, text_width(pen, type::small, size_words(look))) + 12);
+    draw_tabs(ui, look, {std::floor(left + std::min(words, room)), box.y}, box.h - 1, out);
+  }
 
   const std::string undo = undo_name(look.history), redo = redo_name(look.history);
   if (icon_button(ui, "top.undo", undo_box.min(), Icon::undo, with_step("Undo", undo), "Ctrl Z", look.history.at > 0).pressed)
@@ -131,7 +165,7 @@ void draw_top(Ui& ui, const Look& look, const Box& box, TopState&, Actions& out)
     out.push_back(Redo{});
   draw_units(ui, look, units_box, units, out);
   draw_theme(ui, look, theme_box.min(), out);
-  draw_file(ui, file_box, roomy, out);
+  draw_file(ui, look, file_box, roomy, out);
   if (button_in(ui, "top.share", share_box, roomy ? "Share" : "", share).pressed) out.push_back(ShareLink{});
 }
 

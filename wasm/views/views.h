@@ -6,6 +6,7 @@
 #include "views/gives_first_view.h"
 #include "views/held_view.h"
 #include "views/notice_view.h"
+#include "views/readings_sheet_view.h"
 #include "views/shelf_view.h"
 #include "views/stock_view.h"
 #include "views/tank_sheet_view.h"
@@ -25,6 +26,7 @@ struct ViewStates {
   TopState top;
   TankSheetState tank_sheet;
   WaterSheetState water_sheet;
+  ReadingsSheetState readings_sheet;
 };
 
 }  // namespace shoalwright

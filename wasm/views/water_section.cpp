@@ -8,41 +8,21 @@
 #include "units/convert.h"
 #include "units/text.h"
 #include "views/pane.h"
+#include "views/water_bars.h"
 
 namespace shoalwright {
 
 namespace {
 
-struct Quantity {
-  const char *id, *name, *margin, *rule, *unit;
-  Window Windows::*window;
-  Need Species::WaterNeeds::*need;
-  std::optional<double> WaterAim::*aim;
-  std::optional<double> SourceWater::*source;
-  double from, to;  ///< axis where nothing lives
-};
-
-const Quantity quantities[] = {
-    {"water.temperature", "Temperature", "temperature_c", "water-temperature", "°C", &Windows::temperature_c,
-     &Species::WaterNeeds::temperature_c, &WaterAim::temperature_c, &SourceWater::temperature_c, 18, 30},
-    {"water.ph", "pH", "ph", "water-ph", "", &Windows::ph, &Species::WaterNeeds::ph, &WaterAim::ph, &SourceWater::ph, 5, 9},
-    {"water.gh", "GH", "gh_dgh", "water-gh", "°dH", &Windows::gh_dgh, &Species::WaterNeeds::gh_dgh, &WaterAim::gh_dgh,
-     &SourceWater::gh_dgh, 0, 20},
-    {"water.kh", "KH", "kh_dkh", "water-kh", "°dH", &Windows::kh_dkh, &Species::WaterNeeds::kh_dkh, &WaterAim::kh_dkh,
-     &SourceWater::kh_dkh, 0, 15},
-};
-
-bool is_temperature(const Quantity& q) { return q.window == &Windows::temperature_c; }
-
 /// One quantity with the words and the way of counting of the keeper.
 struct Teller {
   const Pane& pane;
-  const Quantity& q;
+  const BarQuantity& q;
   const Window& window;
   const Window& before;
 
-  double out(double value) const { return is_temperature(q) ? pane.look.measures.temperature_out(value) : value; }
-  std::string unit() const { return is_temperature(q) ? pane.look.measures.temperature_unit() : q.unit; }
+  double out(double value) const { return bar_out(pane.look.measures, q, value); }
+  std::string unit() const { return bar_unit(pane.look.measures, q); }
   std::string figure(double value) const { return short_text(out(value), is_temperature(q) && pane.look.measures.us ? 0 : 1); }
   std::string with_unit(const std::string& figures) const { return unit().empty() ? figures : figures + " " + unit(); }
   std::string difference(double by) const {
@@ -57,22 +37,9 @@ struct Teller {
   }
 
   /// Kinds whose own range ends there.
-  std::vector<std::string> set_by(double edge, bool low) const {
-    std::vector<std::string> species;
-    for (const Kept& kept : pane.shown.stock) {
-      if (kept.species == nullptr) continue;
-      const std::optional<Range>& range = (kept.species->water.*q.need).tolerated;
-      if (range && (low ? range->low : range->high) == edge) species.push_back(kept.id);
-    }
-    return species;
-  }
+  std::vector<std::string> set_by(double edge, bool low) const { return edge_set_by(pane.shown.stock, q, edge, low); }
 
-  const Range* range_of(const std::string& id) const {
-    for (const Kept& kept : pane.shown.stock)
-      if (kept.id == id && kept.species != nullptr && (kept.species->water.*q.need).tolerated)
-        return &*(kept.species->water.*q.need).tolerated;
-    return nullptr;
-  }
+  const Range* range_of(const std::string& id) const { return tolerated_of(pane.shown.stock, q, id); }
 
   std::string window_words() const {
     if (pane.shown.stock.empty()) return "";
@@ -130,50 +97,13 @@ struct Teller {
   }
 };
 
-/// Ends that hold every range, and ticks at round numbers between them, as many as their figures leave room for.
-void set_axis(WaterBar& bar, double from, double to) {
-  for (const WaterBarRow& row : bar.rows) {
-    from = std::min(from, row.tolerated[0]);
-    to = std::max(to, row.tolerated[1]);
-  }
-  for (const auto& shared : {bar.shared, bar.shared_now}) {
-    if (!shared) continue;
-    from = std::min(from, shared->first);
-    to = std::max(to, shared->second);
-  }
-  if (bar.today) {
-    from = std::min(from, *bar.today);
-    to = std::max(to, *bar.today);
-  }
-  const double pad = std::max(0.2, (to - from) * 0.07);
-  bar.from = from - pad;
-  bar.to = to + pad;
-  constexpr double steps[] = {0.5, 1, 2, 5, 10, 20, 50};
-  double step = steps[0];
-  for (const double one : steps) {
-    step = one;
-    if ((bar.to - bar.from) / one * (one < 1 ? 26 : 19) <= 110) break;
-  }
-  bar.tick_decimals = step < 1 ? 1 : 0;
-  for (double tick = std::ceil(bar.from / step) * step; tick <= bar.to; tick += step) bar.ticks.push_back(tick);
-}
-
-void draw_bar(Pane& pane, const Quantity& q, ImVec2 at, float width) {
+void draw_bar(Pane& pane, const BarQuantity& q, ImVec2 at, float width) {
   const Window& window = pane.shown.assessment.water.*q.window;
   const Teller teller{pane, q, window, pane.now.assessment.water.*q.window};
   const auto both = [&](const Range& range) { return std::pair(teller.out(range.low), teller.out(range.high)); };
   WaterBar bar{.name = q.name};
-  int number = 0;
-  for (const Kept& kept : pane.shown.stock) {
-    ++number;
-    if (kept.species == nullptr) continue;
-    const Need& need = kept.species->water.*q.need;
-    if (!need.tolerated) continue;
-    const auto [low, high] = both(*need.tolerated);
-    const auto [good_low, good_high] = both(need.ideal.value_or(*need.tolerated));
-    bar.rows.push_back({number, {low, high}, {good_low, good_high}});
-  }
-  bar.row_height = bar.rows.size() > 8 ? 9 : 11;
+  bar.rows = bar_rows(pane.shown.stock, q, pane.look.measures);
+  bar.row_height = bar_row_height(bar.rows.size());
   if (window.tolerated) bar.shared = both(*window.tolerated);
   if (pane.look.is_previewing() && teller.before.tolerated) bar.shared_now = both(*teller.before.tolerated);
   if (!window.tolerated && !window.low_by.empty()) {
@@ -230,12 +160,13 @@ void draw_water_section(Pane& pane) {
   draw_filled_diamond(pen, {legend_left - 9, top + 12}, 5, ui.palette->ink);
 
   const float gap = 20, half = std::floor((pane.w - gap) / 2);
-  for (int row = 0; row < 2; ++row) {
+  const std::span<const BarQuantity> quantities = bar_quantities();
+  for (std::size_t row = 0; row < 2; ++row) {
     const float y = pane.y;
     draw_bar(pane, quantities[2 * row], {pane.x, y}, half);
     draw_bar(pane, quantities[2 * row + 1], {pane.x + half + gap, y}, half);
     const std::size_t rows = std::max<std::size_t>(1, pane.shown.stock.size());
-    pane.y = y + 24 + static_cast<float>(rows) * (rows > 8 ? 9 : 11) + 1 + 33 + (row == 0 ? 6 : 2);
+    pane.y = y + 24 + static_cast<float>(rows) * bar_row_height(rows) + 1 + 33 + (row == 0 ? 6 : 2);
   }
   if (anything_unknown(pane.shown.assessment.water)) {
     draw_note(pane, "What is not known gets no verdict.");

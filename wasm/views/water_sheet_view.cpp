@@ -3,160 +3,111 @@
 
 #include <algorithm>
 #include <cmath>
-#include <span>
 
-#include "draw/chips.h"
-#include "draw/menus.h"
-#include "edit/command.h"
-#include "plan/check.h"
-#include "plan/defaults.h"
-#include "plan/words.h"
-#include "units/text.h"
-#include "views/sheet_card.h"
+#include "app/say.h"
+#include "draw/buttons.h"
+#include "draw/panels.h"
+#include "views/pane.h"
+#include "views/water_desk.h"
 
 namespace shoalwright {
 
 namespace {
 
-constexpr float row_height = 34, control = 132;
+constexpr float tabs_from = 720;    // narrower, the strip at the top has no tabs
+constexpr float pad = 16, bar = 8;  // bar: what the scroll bar takes of the right margin
 
-struct Desk {
-  Ui& ui;
-  const Look& look;
-  WaterSheetState& mine;
-  Actions& out;
-};
-
-void wish(Desk& desk, const Command& command) {
-  Plan plan = apply(desk.look.plan, command, desk.look.catalog);
-  const std::optional<Error> error = check_plan(plan);
-  desk.mine.sentence = error ? plain_sentence(*error) : "";
-  if (!error)
-    desk.out.push_back(EditPlan{std::move(plan), name_of(command, desk.look.plan, desk.look.catalog), join_of(command)});
-}
-
-void heading(Desk& desk, Stack& stack, std::string_view words, std::string_view after = {}) {
-  const Box line = stack.take(28);
+void draw_sentence(WaterDesk& desk, Stack& stack) {
+  const std::string& sentence = desk.mine.sentence;
+  if (sentence.empty()) return;
   const Pen pen = pen_of(desk.ui);
-  const float x = line.x + draw_text(pen, semibold(type::body), {line.x, line.y + 7}, desk.ui.palette->ink, words) + 8;
-  draw_text(pen, type::small, {x, line.y + 8}, desk.ui.palette->ink2, elided(pen, type::small, after, line.right() - x));
+  const Box said = stack.take(wrapped_height(pen, type::small, sentence, stack.box.w - 16) + 12, 8);
+  draw_panel(pen, said, desk.ui.palette->callSoft, 0, 4);
+  draw_wrapped(pen, type::small, {said.x + 8, said.y + 6}, said.w - 16, desk.ui.palette->ink, sentence);
+  add_spot(desk.ui, "water_sheet.sentence", said, sentence);
 }
 
-bool water_field(Desk& desk, Stack& stack, const std::string& id, const char* name, const char* unit, int decimals,
-                 std::optional<double>& value, std::string_view placeholder) {
-  const Box box = sheet_row(desk.ui, stack.take(row_height), name, control);
-  return optional_field(desk.ui, id, box, value, name, unit, decimals, placeholder);
+/// The way out, over the top right corner of what comes first there.
+void draw_close(WaterDesk& desk, ImVec2 top_right) {
+  if (icon_button(desk.ui, "water_sheet.close", {top_right.x - 34, top_right.y}, Icon::close, "Back to the tank", "Esc").pressed)
+    desk.out.push_back(ShowSheet{Sheet::none});
+  desk.free_right = 34;
 }
 
-bool temperature_field(Desk& desk, Stack& stack, const std::string& id, const char* name, std::optional<double>& celsius,
-                       std::string_view placeholder) {
-  const Measures& measures = desk.look.measures;
-  std::optional<double> shown;
-  if (celsius) shown = measures.temperature_out(*celsius);
-  if (!water_field(desk, stack, id, name, measures.temperature_unit(), 1, shown, placeholder)) return false;
-  celsius = shown ? std::optional(measures.temperature_in(*shown)) : std::nullopt;
-  return true;
+void draw_water_findings(WaterDesk& desk, Stack& stack) {
+  const Told shown = told_shown(desk.look);
+  const bool any = std::any_of(shown.assessment.findings.begin(), shown.assessment.findings.end(),
+                               [](const Finding& one) { return section_of(one) == Section::water; });
+  if (!any) return;
+  part_heading(desk, stack, "What to know", "of the water as the plan has it", "as the plan has it");
+  Pane pane{desk.ui, desk.look, shown, told_now(desk.look), desk.mine.findings, desk.out};
+  pane.x = stack.box.x;
+  pane.y = stack.y() - 4;  // the first card's rule is the heading's
+  pane.w = stack.box.w;
+  draw_findings(pane, Section::water);
+  stack.at = pane.y - stack.box.y + 8;
 }
 
-void draw_tap(Desk& desk, Stack& stack) {
-  heading(desk, stack, "Tap", "from a drop test, or the supplier's report");
-  SourceWater source = desk.look.plan.source;
-  constexpr std::string_view unknown = "not known";
-  bool changed = temperature_field(desk, stack, "water_sheet.tap.temperature", "Temperature", source.temperature_c, unknown);
-  changed |= water_field(desk, stack, "water_sheet.tap.ph", "pH", "", 1, source.ph, unknown);
-  changed |= water_field(desk, stack, "water_sheet.tap.gh", "GH", "°dH", 1, source.gh_dgh, unknown);
-  changed |= water_field(desk, stack, "water_sheet.tap.kh", "KH", "°dH", 1, source.kh_dkh, unknown);
-  changed |= water_field(desk, stack, "water_sheet.tap.nitrate", "Nitrate, NO₃", "mg/L", 0, source.nitrate_mg_l, unknown);
-  constexpr std::string_view names[] = {"None", "Chlorine", "Chloramine", "Not known"};
-  const Box box = sheet_row(desk.ui, stack.take(row_height), "Disinfectant", control);
-  const int picked =
-      select(desk.ui, "water_sheet.tap.disinfectant", box, names, static_cast<int>(source.disinfectant), "Disinfectant");
-  if (picked >= 0) source.disinfectant = static_cast<Disinfectant>(picked);
-  if (changed || picked >= 0) wish(desk, SetSource{source});
+void draw_right(WaterDesk& desk, Stack& stack) {
+  draw_water_you_get(desk, stack);
+  stack.skip(12);
+  draw_roads(desk, stack);
+  draw_way(desk, stack);
+  draw_water_findings(desk, stack);
 }
 
-void draw_aim(Desk& desk, Stack& stack) {
-  heading(desk, stack, "In the tank");
-  const Plan& plan = desk.look.plan;
-  constexpr std::string_view choices[] = {"Runs on the tap", "Aims at"};
-  const int picked = one_of(desk.ui, "water_sheet.aim", {stack.box.x, stack.y()}, choices, plan.water ? 1 : 0);
-  stack.skip(34);
-  if (picked == 0 && plan.water) wish(desk, SetAim{std::nullopt});
-  if (picked == 1 && !plan.water) {
-    WaterAim aim;
-    aim.temperature_c = desk.look.now.water.temperature_c.now;
-    if (aim.temperature_c) aim.temperature_c = std::round(*aim.temperature_c * 2) / 2;
-    aim.ph = plan.source.ph;
-    aim.gh_dgh = plan.source.gh_dgh;
-    aim.kh_dkh = plan.source.kh_dkh;
-    wish(desk, SetAim{aim});
-  }
-  if (!plan.water) {
-    const std::optional<double>& best = desk.look.now.water.temperature_c.now;
-    const std::string words =
-        "pH and hardness as they come from the tap" +
-        (best ? ", at " + desk.look.measures.temperature(*best) + ", the middle of what suits all." : std::string("."));
-    stack.skip(draw_wrapped(pen_of(desk.ui), type::small, {stack.box.x, stack.y()}, stack.box.w, desk.ui.palette->ink2, words) +
-               6);
-    return;
-  }
-  WaterAim aim = *plan.water;
-  constexpr std::string_view as_tap = "as the tap";
-  bool changed = temperature_field(desk, stack, "water_sheet.aim.temperature", "Temperature", aim.temperature_c, "best for all");
-  changed |= water_field(desk, stack, "water_sheet.aim.ph", "pH", "", 1, aim.ph, as_tap);
-  changed |= water_field(desk, stack, "water_sheet.aim.gh", "GH", "°dH", 1, aim.gh_dgh, as_tap);
-  changed |= water_field(desk, stack, "water_sheet.aim.kh", "KH", "°dH", 1, aim.kh_dkh, as_tap);
-  if (changed) wish(desk, SetAim{aim});
+/// What lies in a column between its margins.
+Stack inside(const Column& column) { return {{column.content.x + pad, column.content.y + 8, column.content.w - 2 * pad, 0}}; }
+
+void draw_columns(WaterDesk& desk, Box box) {
+  Ui& ui = desk.ui;
+  const Palette& p = *ui.palette;
+  const Box left = box.cut_left(std::floor(std::clamp(box.w * 0.236f, 268.0f, 380.0f)));
+  const Box right = box.cut_right(std::floor(std::clamp(box.w * 0.48f, 350.0f, 620.0f)));
+  Column column = begin_column(ui, "water_sheet.left", left, p.panel, true);
+  Stack stack = inside(column);
+  draw_sentence(desk, stack);
+  draw_water_inputs(desk, stack);
+  draw_water_care(desk, stack);
+  end_column(ui, column, stack.at + 24);
+
+  column = begin_column(ui, "water_sheet.middle", box, p.ground, true);
+  stack = inside(column);
+  draw_mix_chart(desk, stack);
+  stack.skip(8);
+  draw_bucket(desk, stack);
+  end_column(ui, column, stack.at + 24);
+
+  column = begin_column(ui, "water_sheet.right", right, p.panel, true);
+  stack = inside(column);
+  draw_close(desk, {stack.box.right() + bar, stack.y() - 2});
+  draw_right(desk, stack);
+  end_column(ui, column, stack.at + 24);
+  const Pen pen = pen_of(ui);
+  draw_rule_down(pen, left.right(), left.y, left.bottom(), p.line);
+  draw_rule_down(pen, right.x, right.y, right.bottom(), p.line);
 }
 
-const char* line_of(Strictness strictness) {
-  switch (strictness) {
-    case Strictness::lenient: return "As keepers with an eye on each animal do it: less room, harder water, more nitrate.";
-    case Strictness::usual: return "As most books and clubs have it.";
-    case Strictness::strict: return "Emptier tanks, softer water for soft-water kinds, less nitrate.";
-  }
-  return "";
-}
-
-void draw_view(Desk& desk, Stack& stack) {
-  heading(desk, stack, "Where practice is divided");
-  const Plan& plan = desk.look.plan;
-  constexpr std::string_view views[] = {"Lenient", "Usual", "Strict"};
-  const int picked =
-      one_of(desk.ui, "water_sheet.strictness", {stack.box.x, stack.y()}, views, static_cast<int>(plan.strictness));
-  stack.skip(31);
-  if (picked >= 0) wish(desk, SetStrictness{static_cast<Strictness>(picked)});
-  stack.skip(draw_wrapped(pen_of(desk.ui), type::small, {stack.box.x, stack.y()}, stack.box.w, desk.ui.palette->ink2,
-                          line_of(plan.strictness)) +
-             4);
-  Limits limits = plan.limits;
-  const std::string usual = short_text(default_nitrate_mg_l[static_cast<int>(plan.strictness)], 0) + " by this view";
-  if (water_field(desk, stack, "water_sheet.nitrate_limit", "Your nitrate ceiling", "mg/L", 0, limits.nitrate_mg_l, usual))
-    wish(desk, SetLimits{limits});
-}
-
-void draw_care(Desk& desk, Stack& stack) {
-  heading(desk, stack, "Plants, food, place");
-  const Plan& plan = desk.look.plan;
-  const auto row = [&](std::string_view name, std::span<const std::string_view> words, const std::string& id, int chosen) {
-    const Box line = stack.take(row_height);
-    const Pen pen = pen_of(desk.ui);
-    draw_text(pen, type::body, {line.x, line.y + 8}, desk.ui.palette->ink, name);
-    return one_of(desk.ui, id, {line.right() - segments_width(desk.ui, words), line.y + 4}, words, chosen);
-  };
-  constexpr std::string_view plants[] = {"None", "Light", "Medium", "Dense"};
-  const int planted = row("Plants", plants, "water_sheet.planting", plan.planting ? static_cast<int>(*plan.planting) : -1);
-  if (planted >= 0) wish(desk, SetPlanting{static_cast<Planting>(planted)});
-  constexpr std::string_view rations[] = {"Light", "Normal", "Heavy"};
-  const int fed = row("Food", rations, "water_sheet.feeding", plan.feeding ? static_cast<int>(plan.feeding->ration) : -1);
-  if (fed >= 0) {
-    Feeding feeding = plan.feeding.value_or(Feeding{});
-    feeding.ration = static_cast<Ration>(fed);
-    wish(desk, SetFeeding{feeding});
-  }
-  Place place = plan.place;
-  if (temperature_field(desk, stack, "water_sheet.place", "Air where it stands", place.temperature_c, "not known"))
-    wish(desk, SetPlace{place});
+/// One below the other where there is no room side by side: what is decided first, its outcome, care last.
+void draw_one_column(WaterDesk& desk, const Box& box) {
+  Ui& ui = desk.ui;
+  constexpr float most = 680;
+  Column column = begin_column(ui, "water_sheet.all", box, ui.palette->panel, true);
+  Stack stack = inside(column);
+  const float spare = std::max(0.0f, stack.box.w - most);
+  stack.box.x += std::floor(spare / 2);
+  stack.box.w -= spare;
+  draw_close(desk, {stack.box.right() + bar, stack.y() - 2});
+  draw_sentence(desk, stack);
+  draw_water_inputs(desk, stack);
+  draw_mix_chart(desk, stack);
+  stack.skip(8);
+  draw_bucket(desk, stack);
+  stack.skip(12);
+  draw_right(desk, stack);
+  stack.skip(8);
+  draw_water_care(desk, stack);
+  end_column(ui, column, stack.at + 24);
 }
 
 }  // namespace
@@ -164,41 +115,20 @@ void draw_care(Desk& desk, Stack& stack) {
 void draw_water_sheet(Ui& ui, const Look& look, const Box& box, WaterSheetState& mine, Actions& out) {
   if (!mine.begun && !ui.ring_id_before.empty()) ui.focus_wanted = "water_sheet.close";
   mine.begun = true;
-  Desk desk{ui, look, mine, out};
-  const SheetCard card = begin_sheet(ui, "water_sheet", box, {720, 476}, "Water and care", out);
-  Box body = card.body;
-  body.cut_top(6);
-  if (!mine.sentence.empty()) {
-    const Pen pen = pen_of(ui);
-    const Box said = body.cut_top(wrapped_height(pen, type::small, mine.sentence, body.w - 16) + 12);
-    draw_panel(pen, said, ui.palette->callSoft, 0, 4);
-    draw_wrapped(pen, type::small, {said.x + 8, said.y + 6}, said.w - 16, ui.palette->ink, mine.sentence);
-    add_spot(ui, "water_sheet.sentence", said, mine.sentence);
-  }
-  Column column = begin_column(ui, "water_sheet.all", body, ui.palette->raised);
-  const bool wide = body.w >= 560;
-  const float gap = 32, half = wide ? std::floor((column.content.w - 10 - gap) / 2) : column.content.w - 10;
-  Stack left{{column.content.x, column.content.y, half, 0}};
-  draw_tap(desk, left);
-  left.skip(8);
-  if (!wide) {
-    draw_aim(desk, left);
-    left.skip(8);
-    draw_view(desk, left);
-    left.skip(8);
-    draw_care(desk, left);
-    end_column(ui, column, left.at + 12);
-  } else {
-    draw_view(desk, left);
-    Stack right{{column.content.x + half + gap, column.content.y, half, 0}};
-    draw_aim(desk, right);
-    right.skip(8);
-    draw_care(desk, right);
-    end_column(ui, column, std::max(left.at, right.at) + 12);
-  }
-  end_sheet();
+  mine.work = water_work(look, mine.choices, mine.work);
+  const std::shared_ptr<const WaterWork> work = mine.work;
+  WaterDesk desk{ui, look, mine, out, *work};
+  add_spot(ui, "water_sheet", box, "Water and care");
+  if (box.w >= 900)
+    draw_columns(desk, box);
+  else
+    draw_one_column(desk, box);
   for (const Action& action : out)
-    if (const ShowSheet* show = std::get_if<ShowSheet>(&action); show != nullptr && show->sheet != Sheet::water) mine = {};
+    if (const ShowSheet* show = std::get_if<ShowSheet>(&action); show != nullptr && show->sheet != Sheet::water) {
+      if (box.w >= tabs_from && !ui.ring_id_before.empty() && ui.focus_wanted.empty()) ui.focus_wanted = "top.tab/tank";
+      mine = {};
+      break;
+    }
 }
 
 }  // namespace shoalwright

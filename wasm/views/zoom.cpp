@@ -50,12 +50,10 @@ void follow_zoom(Ui& ui, Zoom& zoom, std::string_view id, const Box& area, bool 
     hold(zoom, area);
     platform::wake();
   }
-  if (!(zoom.times > 1)) {
-    zoom.pans = false;
-    return;
-  }
-  if (hovered && open_water && ImGui::IsMouseClicked(ImGuiMouseButton_Left)) zoom.pans = true;
-  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) zoom.pans = false;
+  if (hovered && ((open_water && ImGui::IsMouseClicked(ImGuiMouseButton_Left)) || ImGui::IsMouseClicked(ImGuiMouseButton_Middle)))
+    zoom.pans = true;
+  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left) && !ImGui::IsMouseDown(ImGuiMouseButton_Middle)) zoom.pans = false;
+  if (!(zoom.times > 1)) return;
   if (zoom.pans) {
     platform::set_cursor(platform::Cursor::grabbing);
     zoom.focus.x -= io.MouseDelta.x / zoom.times;

@@ -1,0 +1,330 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "draw/buttons.h"
+#include "draw/chips.h"
+#include "draw/fields.h"
+#include "draw/menus.h"
+#include "draw/slider.h"
+#include "draw/stepper.h"
+#include "notebook/say.h"
+#include "plan/assumed.h"
+#include "plan/defaults.h"
+#include "units/text.h"
+#include "views/sheet_card.h"
+#include "views/water_desk.h"
+
+namespace shoalwright {
+
+namespace {
+
+constexpr float row_height = 34, control = 132;
+
+bool water_field(WaterDesk& desk, Stack& stack, const std::string& id, const char* name, const char* unit, int decimals,
+                 std::optional<double>& value) {
+  const Box box = sheet_row(desk.ui, stack.take(row_height), name, control);
+  return optional_field(desk.ui, id, box, value, name, unit, decimals, "not known");
+}
+
+void draw_tap(WaterDesk& desk, Stack& stack) {
+  part_heading(desk, stack, "Tap water", "from a drop test or a report", "drop test or report");
+  const Measures& measures = desk.look.measures;
+  SourceWater source = desk.look.plan.source;
+  std::optional<double> warmth;
+  if (source.temperature_c) warmth = measures.temperature_out(*source.temperature_c);
+  bool changed = water_field(desk, stack, "water_sheet.tap.temperature", "Temperature", measures.temperature_unit(), 1, warmth);
+  if (changed) source.temperature_c = warmth ? std::optional(measures.temperature_in(*warmth)) : std::nullopt;
+  changed |= water_field(desk, stack, "water_sheet.tap.ph", "pH", "", 1, source.ph);
+  changed |= water_field(desk, stack, "water_sheet.tap.gh", "GH", "°dH", 1, source.gh_dgh);
+  changed |= water_field(desk, stack, "water_sheet.tap.kh", "KH", "°dH", 1, source.kh_dkh);
+  changed |= water_field(desk, stack, "water_sheet.tap.nitrate", "Nitrate, NO₃", "mg/L", 0, source.nitrate_mg_l);
+  constexpr std::string_view names[] = {"None", "Chlorine", "Chloramine", "Not known"};
+  const Box box = sheet_row(desk.ui, stack.take(row_height), "Disinfectant", control);
+  const int picked =
+      select(desk.ui, "water_sheet.tap.disinfectant", box, names, static_cast<int>(source.disinfectant), "Disinfectant");
+  if (picked >= 0) source.disinfectant = static_cast<Disinfectant>(picked);
+  if (changed || picked >= 0) wish(desk, SetSource{source});
+}
+
+/// How a salt is asked for and how its row names it.
+struct SaltWords {
+  std::string_view id, chip, name, kind;
+};
+constexpr SaltWords salt_words[] = {
+    {"calcium-sulphate-dihydrate", "Gypsum", "Calcium sulphate", "gypsum, dihydrate"},
+    {"magnesium-sulphate-heptahydrate", "Epsom salt", "Magnesium sulphate", "Epsom salt, heptahydrate"},
+    {"sodium-bicarbonate", "Bicarbonate of soda", "Bicarbonate of soda", "sodium"},
+    {"potassium-bicarbonate", "Potassium bicarbonate", "Potassium bicarbonate", ""},
+    {"magnesium-chloride-hexahydrate", "Magnesium chloride", "Magnesium chloride", "hexahydrate"},
+    {"calcium-chloride-dihydrate", "Calcium chloride, dihydrate", "Calcium chloride", "dihydrate"},
+    {"calcium-carbonate", "Chalk", "Calcium carbonate", "chalk; dissolves slowly"},
+    {"calcium-chloride", "Calcium chloride, anhydrous", "Calcium chloride", "anhydrous"},
+};
+
+SaltWords words_of(const Salt& salt) {
+  for (const SaltWords& words : salt_words)
+    if (words.id == salt.id) return words;
+  return {salt.id, salt.name, salt.name, ""};
+}
+
+bool has_salt(const Plan& plan, std::string_view id) {
+  return std::find(plan.salts.begin(), plan.salts.end(), id) != plan.salts.end();
+}
+
+/// What a dose does: "GH +1.4", "GH +0.5, KH +0.5".
+std::string effect_of(const Salt& salt, double mg_l) {
+  const SaltBrings brings = salt_brings(salt, mg_l);
+  std::string words;
+  const auto say = [&](const char* name, bool can, double by) {
+    if (can) words += (words.empty() ? "" : ", ") + std::string(name) + " +" + short_text(by, 1);
+  };
+  say("GH", salt_mg_l_per_dgh(salt).has_value(), brings.gh_dgh);
+  say("KH", salt_mg_l_per_dkh(salt).has_value(), brings.kh_dkh);
+  return words;
+}
+
+void draw_salt_row(WaterDesk& desk, Stack& stack, const Salt& salt) {
+  const Box line = stack.take(38);
+  const Pen pen = pen_of(desk.ui);
+  const Palette& p = *desk.ui.palette;
+  double grams = 0, mg_l = 0;
+  for (const SaltGrams& one : desk.card().salts)
+    if (one.salt == &salt) grams = one.grams;
+  for (const SaltDose& one : desk.card().recipe.salts)
+    if (one.salt == &salt) mg_l = one.mg_l;
+  const SaltWords words = words_of(salt);
+  const std::string effect = effect_of(salt, mg_l),
+                    second = words.kind.empty() ? effect : std::string(words.kind) + "; " + effect;
+  const std::string weight = grams > 0 ? amount(grams, grams < 10 ? 1 : 0, "g") : "none";
+  const float w =
+      draw_text(pen, semibold(type::body), {line.right(), line.y + 10}, grams > 0 ? p.ink : p.ink2, weight, Align::right);
+  const float room = line.w - w - 10;
+  draw_text(pen, type::body, {line.x, line.y + 2}, p.ink, elided(pen, type::body, words.name, room));
+  draw_text(pen, type::axis, {line.x, line.y + 20}, p.ink2, elided(pen, type::axis, second, room));
+  draw_rule(pen, line.x, line.bottom(), line.right(), p.line);
+  add_spot(desk.ui, "water_sheet.grams/" + std::string(salt.id), line, std::string(words.name) + ", " + second + ": " + weight);
+}
+
+void draw_salts(WaterDesk& desk, Stack& stack) {
+  const Plan& plan = desk.look.plan;
+  for (const std::string& id : plan.salts)
+    if (const Salt* salt = find_salt(id)) draw_salt_row(desk, stack, *salt);
+  stack.skip(6);
+  part_note(desk, stack, plan.salts.empty() ? "Salts at hand: none, so mixing is all there is" : "Salts at hand");
+  Flow flow{.x = stack.box.x, .y = stack.y(), .width = stack.box.w};
+  std::vector<const Salt*> salts;  // those that most keepers have first, then all others that are known
+  for (const SaltWords& words : salt_words)
+    if (const Salt* salt = find_salt(words.id)) salts.push_back(salt);
+  for (const Salt& salt : known_salts())
+    if (std::find(salts.begin(), salts.end(), &salt) == salts.end()) salts.push_back(&salt);
+  for (const Salt* one : salts) {
+    const Salt& salt = *one;
+    const SaltWords words = words_of(salt);
+    const bool on = has_salt(plan, salt.id);
+    const ChipLook look{.tight = true};
+    const Box at = flow.take(std::min(chip_width(desk.ui, words.chip, look), stack.box.w));
+    if (!chip(desk.ui, "water_sheet.salt/" + std::string(salt.id), at.min(), words.chip, on, look)) continue;
+    Plan next = plan;
+    if (on)
+      std::erase(next.salts, std::string(salt.id));
+    else
+      next.salts.emplace_back(salt.id);
+    decide(next, "/salts");
+    const std::string name(words.chip);
+    wish(desk, std::move(next), on ? "No " + name + " at hand" : name + " at hand", "");
+  }
+  stack.skip(flow.height() + 8);
+}
+
+/// Calcium to magnesium, where the keeper has both.
+void draw_ratio(WaterDesk& desk, Stack& stack) {
+  const Plan& plan = desk.look.plan;
+  bool calcium = false, magnesium = false;
+  for (const std::string& id : plan.salts)
+    if (const Salt* salt = find_salt(id)) {
+      calcium |= salt->calcium > 0 && !salt->needs_co2;
+      magnesium |= salt->magnesium > 0;
+    }
+  if (!(calcium && magnesium)) return;
+  double ratio = plan.ca_mg_ratio.value_or(default_ca_mg_ratio);
+  const NumberLook look{.unit = "to 1",
+                        .decimals = ratio == std::round(ratio) ? 0 : 1,
+                        .least = 0,
+                        .most = 20,
+                        .step = 1,
+                        .height = 28,
+                        .value_width = 60};
+  const Box box = sheet_row(desk.ui, stack.take(row_height), "Calcium to magnesium", number_width(look));
+  if (!number_stepper(desk.ui, "water_sheet.ratio", {box.right() - number_width(look), box.y}, ratio,
+                      "Calcium to magnesium of what is added", look))
+    return;
+  Plan next = plan;
+  next.ca_mg_ratio = ratio;
+  decide(next, "/ca_mg_ratio");
+  wish(desk, std::move(next), "Calcium to magnesium " + short_text(ratio, 1) + " to 1", "ca_mg_ratio");
+}
+
+void change_upkeep(WaterDesk& desk, double litres) {
+  Upkeep upkeep = desk.look.plan.upkeep.value_or(Upkeep{});
+  upkeep.change_fraction = desk.work.net_l > 0 ? std::clamp(litres / desk.work.net_l, 0.0, 1.0) : 0;
+  if (!(upkeep.every_days > 0)) upkeep.every_days = desk.card().every_days;
+  wish(desk, SetUpkeep{upkeep});
+}
+
+void share_by_hand(WaterDesk& desk, double ro_shown) {
+  const double all = desk.look.measures.volume_out(desk.card().for_l);
+  WaterChoices choices = desk.mine.choices;
+  choices.ro_fraction = all > 0 ? std::clamp(ro_shown / all, 0.0, 1.0) : 0;
+  choose(desk, choices);
+}
+
+/// A round step of about a fifth of all, for the figures under the slider.
+double tick_for(double all) {
+  constexpr double steps[] = {0.5, 1, 2, 4, 5, 8, 10, 20, 25, 50, 100, 200, 500, 1000};
+  for (const double step : steps)
+    if (all / step <= 6) return step;
+  return steps[std::size(steps) - 1];
+}
+
+void draw_blend(WaterDesk& desk, Stack& stack) {
+  Ui& ui = desk.ui;
+  const Measures& measures = desk.look.measures;
+  const RecipeCard& card = desk.card();
+  part_heading(desk, stack, "Blend", "for one change");
+  const double whole = measures.us ? 0.5 : 1, all = measures.volume_out(card.for_l);
+  double change = all;
+  const NumberLook volume{.unit = measures.volume_unit(),
+                          .decimals = measures.us || all < 10 ? 1 : 0,
+                          .least = 0,
+                          .most = std::floor(measures.volume_out(desk.work.net_l)),
+                          .step = whole,
+                          .value_width = 78};
+  const float w = number_width(volume);
+  Box box = sheet_row(ui, stack.take(row_height), "Water change", w);
+  if (number_stepper(ui, "water_sheet.change", {box.right() - w, box.y}, change, "Water changed each time", volume))
+    change_upkeep(desk, measures.volume_in(change));
+  double ro = measures.volume_out(card.ro_l.value_or(0));
+  NumberLook of_ro = volume;
+  of_ro.decimals = all < 20 ? 1 : 0;
+  of_ro.step = all < 20 ? whole / 2 : whole;
+  of_ro.most = all;
+  of_ro.enabled = card.ro_l.has_value();
+  box = sheet_row(ui, stack.take(row_height), "RO water", w);
+  if (number_stepper(ui, "water_sheet.ro", {box.right() - w, box.y}, ro, "Reverse-osmosis water in it", of_ro))
+    share_by_hand(desk, ro);
+  const SliderLook slide{.most = std::max(all, 0.1),
+                         .step = of_ro.step,
+                         .tick = tick_for(all),
+                         .unit = measures.volume_unit(),
+                         .enabled = of_ro.enabled};
+  if (slider(ui, "water_sheet.ro_slider", {stack.box.x, stack.y() + 4}, stack.box.w, ro, "Reverse-osmosis water", slide))
+    share_by_hand(desk, ro);
+  stack.skip(slider_height + 10);
+  if (!card.ro_l) {
+    part_note(desk, stack, "Enter GH or KH of the tap, and the blend can be told.");
+  } else if (desk.mine.choices.ro_fraction) {
+    const std::string words = "As the recipe has it: " + desk.litres(desk.work.usual_ro_fraction.value_or(0) * card.for_l);
+    if (button(ui, "water_sheet.ro_usual", {stack.box.x, stack.y()}, words, {.kind = ButtonKind::remedy, .small = true})
+            .pressed) {
+      WaterChoices choices = desk.mine.choices;
+      choices.ro_fraction.reset();
+      choose(desk, choices);
+    }
+    stack.skip(34);
+  }
+  draw_salts(desk, stack);
+  draw_ratio(desk, stack);
+}
+
+void choose_towards(WaterDesk& desk, Towards towards) {
+  WaterChoices choices = desk.mine.choices;
+  choices.towards = towards;
+  choices.aim_at.reset();
+  choices.ro_fraction.reset();
+  if (towards == Towards::one_kind && plate_in(desk.work, choices.kind) == 0)
+    for (const Kept& kept : desk.work.stock)
+      if (kept.species != nullptr) {
+        choices.kind = kept.id;
+        break;
+      }
+  choose(desk, choices);
+}
+
+void draw_kind_choice(WaterDesk& desk, Stack& stack) {
+  std::vector<std::string> names;
+  std::vector<std::string_view> views;
+  std::vector<std::string> ids;
+  int chosen = -1;
+  for (const Kept& kept : desk.work.stock) {
+    if (kept.species == nullptr) continue;
+    if (kept.id == desk.mine.choices.kind) chosen = static_cast<int>(ids.size());
+    ids.push_back(kept.id);
+    names.push_back(std::to_string(plate_in(desk.work, kept.id)) + "  " + capital(name_of_species(desk.look, kept.id)));
+  }
+  views.assign(names.begin(), names.end());
+  const Box box = stack.take(30, 6);
+  const int picked = select(desk.ui, "water_sheet.kind", {box.x, box.y, box.w, 28}, views, chosen, "The kind to suit");
+  if (picked < 0) return;
+  WaterChoices choices = desk.mine.choices;
+  choices.kind = ids[static_cast<std::size_t>(picked)];
+  choices.aim_at.reset();
+  choices.ro_fraction.reset();
+  choose(desk, choices);
+}
+
+void draw_towards(WaterDesk& desk, Stack& stack) {
+  part_heading(desk, stack, "Aim at");
+  const WaterWork& work = desk.work;
+  Flow flow{.x = stack.box.x, .y = stack.y() + 4, .width = stack.box.w};
+  const bool dragged = desk.mine.choices.aim_at.has_value();
+  const auto choice = [&](const char* id, std::string_view words, Towards towards) {
+    const Box at = flow.take(chip_width(desk.ui, words));
+    const bool on = !dragged && work.towards == towards;
+    if (chip(desk.ui, std::string("water_sheet.towards/") + id, at.min(), words, on)) choose_towards(desk, towards);
+  };
+  const bool stocked =
+      std::any_of(work.stock.begin(), work.stock.end(), [](const Kept& kept) { return kept.species != nullptr; });
+  if (has_own_hardness(desk.look.plan)) choice("own", "The plan's aim", Towards::own);
+  if (stocked) {
+    choice("middle", "Middle for all", Towards::middle);
+    choice("least", "Least RO", Towards::least_ro);
+    choice("one", "Suit one", Towards::one_kind);
+  }
+  const std::string own_point = "Where you put it";
+  if (dragged) {
+    const Box at = flow.take(chip_width(desk.ui, own_point));
+    chip(desk.ui, "water_sheet.towards/point", at.min(), own_point, true);
+  }
+  stack.skip(flow.height() + 10);
+  if (!dragged && work.towards == Towards::one_kind) draw_kind_choice(desk, stack);
+  if (!stocked)
+    part_note(desk, stack, "Add animals, and the water that suits them can be aimed at.");
+  else if (work.least_ro_fraction && work.towards != Towards::least_ro)
+    part_note(desk, stack,
+              *work.least_ro_fraction > 0.005
+                  ? "Least RO would be " + desk.litres(*work.least_ro_fraction * desk.card().for_l) + " a change."
+                  : std::string("Without any RO water the hardness can suit all."));
+}
+
+}  // namespace
+
+std::string short_name(const Salt& salt) {
+  std::string name(words_of(salt).chip);
+  // In the midst of a sentence; the name of a place keeps its capital.
+  if (name.rfind("Epsom", 0) != 0 && !name.empty() && name[0] >= 'A' && name[0] <= 'Z')
+    name[0] = static_cast<char>(name[0] - 'A' + 'a');
+  return name;
+}
+
+void draw_water_inputs(WaterDesk& desk, Stack& stack) {
+  draw_tap(desk, stack);
+  stack.skip(10);
+  draw_blend(desk, stack);
+  stack.skip(10);
+  draw_towards(desk, stack);
+  stack.skip(10);
+}
+
+}  // namespace shoalwright

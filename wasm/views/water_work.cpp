@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "views/water_work.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "tank/volume.h"
+
+namespace shoalwright {
+
+namespace {
+
+double to_tenths(double value) { return std::round(value * 10) / 10; }
+
+MixAim aim_of(const WaterWork& work) {
+  MixAim aim = planned_aim(work.plan, work.windows);
+  switch (work.towards) {
+    case Towards::own: break;
+    case Towards::middle: aim = middle_aim(work.plan, work.windows); break;
+    case Towards::least_ro: aim = least_ro_aim(work.plan, work.windows); break;
+    case Towards::one_kind:
+      for (const Kept& kept : work.stock)
+        if (kept.species != nullptr && kept.id == work.choices.kind) aim = aim_for_kind(work.plan, work.windows, *kept.species);
+      break;
+  }
+  if (work.choices.aim_at) {
+    aim.gh_dgh.aim = work.choices.aim_at->gh_dgh;
+    aim.kh_dkh.aim = work.choices.aim_at->kh_dkh;
+  }
+  return aim;
+}
+
+/// The card with the keeper's own share of reverse-osmosis water: only the salts are chosen.
+void take_share(WaterWork& work, double ro_fraction) {
+  RecipeCard& card = work.card;
+  const std::vector<std::string>& have = work.plan.salts;
+  card.recipe = recipe_at(work.plan.source, card.aim, have, ro_fraction);
+  card.salts.clear();
+  for (const SaltDose& dose : card.recipe.salts) card.salts.push_back({dose.salt, dose.mg_l * card.for_l / 1000});
+  if (card.recipe.ro_fraction) {
+    card.ro_l = *card.recipe.ro_fraction * card.for_l;
+    card.tap_l = card.for_l - *card.ro_l;
+    card.ro_l_week = *card.ro_l * 7 / card.every_days;
+    card.ro_l_year = *card.ro_l * 365 / card.every_days;
+    card.reject_l = Range{ro_reject_l_per_l.low * *card.ro_l, ro_reject_l_per_l.high * *card.ro_l};
+  }
+  card.way = getting_there(work.plan.source, tank_water_now(work.plan), card.aim, card.recipe, have, card.fraction);
+  card.says = recipe_says(work.plan, card);
+}
+
+}  // namespace
+
+bool has_own_hardness(const Plan& plan) { return plan.water && (plan.water->gh_dgh || plan.water->kh_dkh); }
+
+std::shared_ptr<const WaterWork> water_work(const Look& look, const WaterChoices& choices,
+                                            const std::shared_ptr<const WaterWork>& before) {
+  const bool same_plan = before != nullptr && before->of == look.plan;
+  if (same_plan && before->choices == choices) return before;
+  const auto work = std::make_shared<WaterWork>();
+  work->of = work->plan = look.plan;
+  work->choices = choices;
+  if (choices.tap) {
+    work->plan.source.gh_dgh = choices.tap->gh_dgh;
+    work->plan.source.kh_dkh = choices.tap->kh_dkh;
+  }
+  work->stock = resolve_stock(work->of, look.catalog);
+  work->windows = windows_of(work->plan, look.catalog);
+  const bool known_kind = std::any_of(work->stock.begin(), work->stock.end(),
+                                      [&](const Kept& kept) { return kept.species != nullptr && kept.id == choices.kind; });
+  work->towards = choices.towards;
+  if ((choices.towards == Towards::own && !has_own_hardness(look.plan)) || (choices.towards == Towards::one_kind && !known_kind))
+    work->towards = Towards::middle;
+  work->card = recipe_card(work->plan, aim_of(*work));
+  work->usual_ro_fraction = work->card.recipe.ro_fraction;
+  if (choices.ro_fraction) take_share(*work, *choices.ro_fraction);
+  if (work->windows.gh_dgh.tolerated && work->windows.kh_dkh.tolerated) {
+    const Recipe least = recipe_for(work->plan.source, least_ro_aim(work->plan, work->windows), work->plan.salts);
+    const bool inside = std::none_of(least.missed.begin(), least.missed.end(),
+                                     [](const Miss& miss) { return miss.quantity != WaterQuantity::ph; });
+    if (inside) work->least_ro_fraction = least.ro_fraction;
+  }
+  work->net_l = volume_of(work->plan).net_l;
+  // A drag of the tap would turn the whole catalogue over in every frame; the roads are those of the tap as it was.
+  if (same_plan) {
+    work->roads = before->roads;
+  } else if (std::optional<Roads> found = roads(look.plan, look.catalog)) {
+    work->roads = std::make_shared<const Roads>(std::move(*found));
+  }
+  return work;
+}
+
+std::optional<WaterAim> aim_of_bucket(const WaterWork& work) {
+  const MixedWater& reached = work.card.recipe.reached;
+  if (!reached.gh_dgh && !reached.kh_dkh) return std::nullopt;
+  WaterAim aim = work.of.water.value_or(WaterAim{});
+  aim.gh_dgh = reached.gh_dgh ? std::optional(to_tenths(*reached.gh_dgh)) : std::nullopt;
+  aim.kh_dkh = reached.kh_dkh ? std::optional(to_tenths(*reached.kh_dkh)) : std::nullopt;
+  aim.ph = reached.ph_in_tank ? std::optional(to_tenths((reached.ph_in_tank->low + reached.ph_in_tank->high) / 2)) : std::nullopt;
+  if (work.card.aim.temperature_c) aim.temperature_c = to_tenths(*work.card.aim.temperature_c);
+  return aim;
+}
+
+std::size_t steps_to_do(const RecipeCard& card) {
+  // The conditioner, the mix where it is known, each salt, the warmth.
+  const std::size_t steps = 1 + (card.ro_l ? 1 : 0) + card.salts.size() + 1;
+  return std::min(steps, card.says.size());
+}
+
+}  // namespace shoalwright

@@ -12,6 +12,7 @@
 #include "stocking/stock.h"
 #include "tank/heat.h"
 #include "units/text.h"
+#include "water/carbonate.h"
 #include "water/media.h"
 
 namespace shoalwright {
@@ -51,6 +52,9 @@ void tell_co2(Teller& t) {
   t.input("KH", t.assessment.water.kh_dkh.now, 1, "°dH");
   t.input("GH", t.assessment.water.gh_dgh.now, 1, "°dH");
   t.temperature();
+  if (t.assessment.water.ph.now && t.assessment.water.kh_dkh.now)
+    t.input("The trade’s short cut says", co2_by_trade_rule_mg_l(*t.assessment.water.kh_dkh.now, *t.assessment.water.ph.now), 1,
+            "mg/L");
   t.told.source =
       "Plummer & Busenberg 1982, Geochimica et Cosmochimica Acta 46: 1011-1040 (constants); Davies’ equation "
       "(activities, from memory).";
@@ -80,6 +84,15 @@ void tell_tan(Teller& t) {
   t.input("Protein of dry food", dry_food_protein_share * 100, 0, "%");
   t.told.source = "Timmons & Ebeling 2007, Recirculating Aquaculture (the factor is from memory).";
   t.told.validity = "Food that is eaten. What rots gives more at once.";
+}
+
+void tell_plants(Teller& t) {
+  t.told.formula = "dry plants × 0.03 a day × 26.5 mg/g, at most half of the nitrogen";
+  t.input("Dry plants", plants_dry_g(t.plan), 0, "g");
+  t.input("Ammonia nitrogen", t.assessment.load.tan_mg_d, 0, "mg a day");
+  t.told.source = "Growth: Nielsen & Sand-Jensen 1991, Aquatic Botany. Nitrogen in plants: Hill 1979. Half: common practice.";
+  t.told.validity =
+      "Only what is cut and taken out has left the tank; in little light plants take nothing. No verdict counts on it.";
 }
 
 void tell_saw_tooth(Teller& t, bool needed) {
@@ -200,7 +213,8 @@ std::optional<double> value_of(Number number, const Assessment& a) {
     case Number::net_volume: return a.volume.net_l;
     case Number::co2: return a.water.co2_mg_l;
     case Number::feed: return a.load.feed_g_d;
-    case Number::tan: return a.load.tan_mg_d;
+    case Number::tan:
+    case Number::plants: return a.load.tan_mg_d;
     case Number::nitrate_peak: return a.load.nitrate_peak_mg_l;
     case Number::change_needed: return a.load.change_needed_fraction;
     case Number::kh_drift: return a.load.kh_drift_dkh_week;
@@ -227,6 +241,7 @@ std::optional<Derivation> derivation_of(Number number, const Plan& plan, const C
     case Number::co2: tell_co2(t); break;
     case Number::feed: tell_feed(t); break;
     case Number::tan: tell_tan(t); break;
+    case Number::plants: tell_plants(t); break;
     case Number::nitrate_peak: tell_saw_tooth(t, false); break;
     case Number::change_needed: tell_saw_tooth(t, true); break;
     case Number::kh_drift: tell_kh_drift(t); break;

@@ -17,6 +17,7 @@ enum class Number {
   co2,
   feed,
   tan,
+  plants,
   nitrate_peak,
   change_needed,
   kh_drift,

@@ -4,10 +4,20 @@
 #include <algorithm>
 #include <numbers>
 
+#include "stocking/oxygen_use.h"
+#include "tank/volume.h"
+
 namespace shoalwright {
 
 double plant_nitrogen_mg_d(double dry_g, double growth_d, double nitrogen_mg_g) {
   return std::max(dry_g, 0.0) * std::max(growth_d, 0.0) * nitrogen_mg_g;
+}
+
+std::optional<double> plants_may_take_mg_d(const Plan& plan, double tan_mg_d) {
+  const std::optional<double> dry_g = plants_dry_g(plan);
+  if (!dry_g) return std::nullopt;
+  return std::min({plant_nitrogen_mg_d(*dry_g, ordinary_growth_d),
+                   plant_nitrogen_most_mg_m2_d * inside_area_cm2(plan.tank) * 1e-4, plants_take_most * tan_mg_d});
 }
 
 std::optional<double> doubling_days(double growth_d) {

@@ -3,6 +3,8 @@
 
 #include <optional>
 
+#include "plan/plan.h"
+
 namespace shoalwright {
 
 // Plants as a sink of nitrogen: it leaves the tank only with what is cut and taken out; dying leaves give it back, and low light
@@ -21,6 +23,12 @@ inline constexpr double plant_nitrogen_most_mg_m2_d = 158;
 /// Nitrogen that growing plants take up, mg a day, from their dry mass (0.06 to 0.10 of the fresh mass); 0 for what does not
 /// grow.
 double plant_nitrogen_mg_d(double dry_g, double growth_d, double nitrogen_mg_g = plant_nitrogen_mg_g);
+
+/// What the plants of a plan may take of its ammonia nitrogen, mg a day: ordinary growth of all that stands in the water, never
+/// more than the whole planted water above over the floor, nor than half of what there is (common practice, no source). No
+/// verdict counts on it. Empty where the planting is not known.
+inline constexpr double plants_take_most = 0.5;
+std::optional<double> plants_may_take_mg_d(const Plan& plan, double tan_mg_d);
 
 /// Days in which plants double. Empty for what does not grow.
 std::optional<double> doubling_days(double growth_d);

@@ -151,6 +151,27 @@ TEST(AssessmentColumn, AWaterBarAndEditOpenTheWaterSheet) {
   }
 }
 
+TEST(AssessmentColumn, MarksOfAWaterBarAreDrawnAlongIt) {
+  Screen screen({});
+  const Plan before = plan_of(screen);
+  for (const auto& [id, of] : {std::pair("water.gh/aim", 0), std::pair("water.kh/tap", 1)}) {
+    const Spots::Spot* spot = screen.spot(id);
+    ASSERT_NE(spot, nullptr) << id;
+    const float x = (spot->min.x + spot->max.x) / 2, y = (spot->min.y + spot->max.y) / 2;
+    screen.drag(id, {x - 14, y});
+    screen.let_go();
+    EXPECT_EQ(screen.app().sheet, Sheet::none) << "drawn along, not pressed";
+    if (of == 0) {
+      EXPECT_LT(*plan_of(screen).water->gh_dgh, *before.water->gh_dgh);
+    } else {
+      EXPECT_LT(*plan_of(screen).source.kh_dkh, *before.source.kh_dkh);
+    }
+    screen.key(ImGuiMod_Ctrl | ImGuiKey_Z);
+    EXPECT_EQ(plan_of(screen).water, before.water);
+    EXPECT_EQ(plan_of(screen).source, before.source);
+  }
+}
+
 TEST(AssessmentColumn, WaterBarsSayTheWindowAndWhatIsInHand) {
   Screen screen({});
   const Window& gh = screen.app().now.water.gh_dgh;

@@ -9,10 +9,10 @@
 namespace shoalwright {
 namespace {
 
-const Number all_numbers[] = {Number::net_volume,   Number::co2,           Number::feed,       Number::tan,
-                              Number::nitrate_peak, Number::change_needed, Number::kh_drift,   Number::media_needed,
-                              Number::free_ammonia, Number::saturation,    Number::night_use,  Number::dawn,
-                              Number::heat_loss,    Number::heater,        Number::evaporation};
+const Number all_numbers[] = {Number::net_volume,   Number::co2,          Number::feed,          Number::tan,
+                              Number::plants,       Number::nitrate_peak, Number::change_needed, Number::kh_drift,
+                              Number::media_needed, Number::free_ammonia, Number::saturation,    Number::night_use,
+                              Number::dawn,         Number::heat_loss,    Number::heater,        Number::evaporation};
 
 TEST(ValueRow, EveryNumberTellsFormulaInputsSourceAndValidity) {
   Screen screen(demo_with([](Plan& plan) { plan.measured->ammonia_mg_l = 0.1; }));

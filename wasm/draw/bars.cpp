@@ -53,6 +53,16 @@ void draw_band(Ui& ui, std::string_view id, const Plot& plot, const std::pair<do
 
 float water_bar_height(const WaterBar& bar) { return top + rows_height(bar) + 1 + (bar.message.empty() ? 16.0f : 33.0f); }
 
+float water_bar_x(ImVec2 at, float width, const WaterBar& bar, double value) {
+  const double share = std::clamp((value - bar.from) / std::max(bar.to - bar.from, 1e-9), 0.0, 1.0);
+  return at.x + left_w + static_cast<float>(share) * (width - left_w - right_w);
+}
+
+double water_bar_value(ImVec2 at, float width, const WaterBar& bar, float x) {
+  const double share = static_cast<double>((x - at.x - left_w) / std::max(width - left_w - right_w, 1.0f));
+  return bar.from + std::clamp(share, 0.0, 1.0) * (bar.to - bar.from);
+}
+
 float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const WaterBar& bar) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
@@ -82,16 +92,19 @@ float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const Water
   for (size_t i = 0; i < bar.rows.size(); ++i)
     draw_row(plot, bar.rows[i], at.y + top + (static_cast<float>(i) + 0.5f) * bar.row_height);
 
-  if (bar.aim && bar.aim != bar.today) {
+  const bool aimed = bar.aim && bar.aim != bar.today;
+  if (aimed) {
+    const ImU32 ink = out ? p.call : p.ink;
     const float x = eased(ui, name + "/aim", plot.x(*bar.aim));
     const ImVec2 line[] = {{x, at.y + top - 4}, {x, bottom}};
-    dashed_line(pen.dl, line, dash_aim(), p.ink, 1.4f);
-    draw_open_diamond(pen, {x, at.y + top - 4}, 4.5f, p.raised, p.ink);
+    dashed_line(pen.dl, line, dash_aim(), ink, 1.4f);
+    draw_open_diamond(pen, {x, at.y + top - 4}, 4.5f, p.raised, ink);
   }
   if (bar.today) {
+    const ImU32 ink = out && !aimed ? p.call : p.ink;
     const float x = eased(ui, name + "/today", plot.x(*bar.today));
-    pen.dl->AddLine({x, at.y + top - 4}, {x, bottom}, out ? p.call : p.ink, 2);
-    draw_filled_diamond(pen, {x, at.y + top - 4.5f}, 5.5f, out ? p.call : p.ink);
+    pen.dl->AddLine({x, at.y + top - 4}, {x, bottom}, ink, 2);
+    draw_filled_diamond(pen, {x, at.y + top - 4.5f}, 5.5f, ink);
   }
   for (const double tick : bar.ticks) {
     const float x = snapped_to_middle(pen, plot.x(tick));

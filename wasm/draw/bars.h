@@ -31,12 +31,15 @@ struct WaterBar {
   std::optional<double> today;
   std::optional<double> aim;
   std::string_view message;       ///< one line beneath; empty: none
-  std::optional<Severity> grade;  ///< of the message
+  std::optional<Severity> grade;  ///< of the message, and of the aim where there is one, else of today
   float row_height = 11;
   int tick_decimals = 0;
 };
 
 float water_bar_height(const WaterBar& bar);
+/// Where a value stands in a bar drawn there, and the value at a place; both held within the axis.
+float water_bar_x(ImVec2 at, float width, const WaterBar& bar, double value);
+double water_bar_value(ImVec2 at, float width, const WaterBar& bar, float x);
 /// Draws it and returns its height. Spot: `id`, read out as its name, window and message.
 float water_bar(Ui& ui, std::string_view id, ImVec2 at, float width, const WaterBar& bar);
 

@@ -87,6 +87,12 @@ std::string heater_words(const Heat& heat) {
   return heaters.count == 1 ? each : std::to_string(heaters.count) + " of " + each;
 }
 
+/// "58 W, 9.7 kWh a week"
+std::string watts_words(double loss_w) {
+  const double kwh = loss_w * 24 * 7 / 1000;
+  return short_text(loss_w, 0) + " W, " + significant_text(kwh, 2) + " kWh a week";
+}
+
 void draw_warmth(Pane& pane) {
   const Measures& measures = pane.look.measures;
   const Assessment& assessment = pane.shown.assessment;
@@ -96,7 +102,7 @@ void draw_warmth(Pane& pane) {
     return;
   }
   const double water_c = *assessment.water.temperature_c.now;
-  value_row(pane, "air.loss", "Heat lost at " + measures.temperature(water_c), short_text(std::max(*heat.loss_w, 0.0), 0) + " W",
+  value_row(pane, "air.loss", "Heat lost at " + measures.temperature(water_c), watts_words(std::max(*heat.loss_w, 0.0)),
             Number::heat_loss);
   const std::optional<Gear>& gear = pane.look.shown.gear;
   const bool known = gear && gear->heater_w;

@@ -11,11 +11,13 @@ namespace shoalwright {
 
 /// What the assessment column keeps: which sections are folded, which findings show their *Why*.
 struct AssessmentState {
-  std::set<std::string> folded;    ///< ids of sections
-  std::set<std::string> open_why;  ///< ids of findings
-  std::string scroll_to;           ///< id of a section that is to come into view
-  double held_scale = 0;           ///< top of the nitrate scale while its ceiling is dragged, else 0
-  bool foot = false;               ///< whether the bar at the foot stands
+  std::set<std::string> folded;       ///< ids of sections
+  std::set<std::string> open_why;     ///< ids of findings
+  std::string scroll_to;              ///< id of a section that is to come into view
+  std::string held_bar;               ///< id of the mark of a water bar that is dragged
+  double held_from = 0, held_to = 0;  ///< ends of its axis, which stay meanwhile
+  double held_scale = 0;              ///< top of the nitrate scale while its ceiling is dragged, else 0
+  bool foot = false;                  ///< whether the bar at the foot stands
 };
 
 /// The column at the right: what the water, the room, the load and the company allow, as it is or with what is held. Spots: the

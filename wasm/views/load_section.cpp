@@ -11,6 +11,8 @@
 #include "platform/platform.h"
 #include "rules/limits.h"
 #include "stocking/course.h"
+#include "stocking/plant_growth.h"
+#include "stocking/work.h"
 #include "units/text.h"
 #include "views/value_row.h"
 
@@ -109,6 +111,14 @@ void change_upkeep(Pane& pane, double litres, double days) {
                               name_of(command, pane.look.plan, pane.look.catalog), join_of(command)});
 }
 
+/// "5 buckets of 10 L, about 25 minutes a week"
+std::string work_words(const ChangeWork& work) {
+  const std::string minutes = short_text(std::max(5.0, std::round(work.minutes_a_week / 5) * 5), 0);
+  const std::string buckets = std::to_string(work.buckets) + (work.buckets == 1 ? " bucket" : " buckets") + " each time, about " +
+                              minutes + " minutes a week";
+  return work.litres > hose_from_l ? buckets + "; a hose and a pump spare your back." : buckets + ".";
+}
+
 void draw_change(Pane& pane) {
   Ui& ui = pane.ui;
   const Pen pen = pen_of(ui);
@@ -161,6 +171,8 @@ void draw_change(Pane& pane) {
   if (slider(ui, "load.slide", {pane.x, pane.y}, pane.w, slid, "Water changed each time", track))
     change_upkeep(pane, measures.volume_in(slid), days);
   pane.y += slider_height + 2;
+  if (const std::optional<ChangeWork> work = change_work(pane.look.shown, pane.shown.assessment.volume))
+    draw_note(pane, work_words(*work));
 }
 
 /// Two figures, as much as is known of it.
@@ -174,6 +186,9 @@ void draw_values(Pane& pane) {
     value_row(pane, "load.feed", "Dry food a day, grown up", rough(*load.feed_g_d, "g"), Number::feed);
   if (load.tan_mg_d && *load.tan_mg_d > 0)
     value_row(pane, "load.tan", "Ammonia nitrogen from it", rough(*load.tan_mg_d, "mg"), Number::tan);
+  if (load.tan_mg_d && *load.tan_mg_d > 0)
+    if (const std::optional<double> taken = plants_may_take_mg_d(pane.look.shown, *load.tan_mg_d); taken && *taken > 0)
+      value_row(pane, "load.plants", "Plants may take of it, not counted", "up to " + rough(*taken, "mg"), Number::plants);
   if (load.nitrate_peak_mg_l)
     value_row(pane, "load.peak", "Nitrate before a change", "about " + about(*load.nitrate_peak_mg_l) + " mg/L",
               Number::nitrate_peak);

@@ -6,9 +6,8 @@
 #include "draw/fields.h"
 #include "draw/geometry.h"
 #include "draw/marks.h"
-#include "draw/slider.h"
 #include "units/text.h"
-#include "views/water_desk.h"
+#include "views/mix_chart.h"
 
 namespace shoalwright {
 
@@ -17,7 +16,6 @@ namespace {
 constexpr double range_without_end_dh = 1e3;  // of a kind that says nothing about one of the two
 
 std::string figure(double value) { return short_text(value, 1); }
-std::string point_words(const HardnessPoint& at) { return "GH " + figure(at.gh_dgh) + ", KH " + figure(at.kh_dkh); }
 
 /// A round step so that no more than six fit.
 double step_for(double most) {
@@ -27,13 +25,8 @@ double step_for(double most) {
   return 50;
 }
 
-/// The marks of the chart: KH to the right, GH up.
-struct Marks {
-  std::optional<HardnessPoint> tap, mix, reached, aim;
-};
-
-Marks marks_of(const WaterWork& work) {
-  Marks marks;
+MixMarks marks_of(const WaterWork& work) {
+  MixMarks marks;
   const SourceWater& tap = work.plan.source;
   const Recipe& recipe = work.card.recipe;
   if (!(tap.gh_dgh && tap.kh_dkh && recipe.ro_fraction)) return marks;
@@ -47,22 +40,8 @@ Marks marks_of(const WaterWork& work) {
   return marks;
 }
 
-struct Plot {
-  Box box;
-  double most_gh, most_kh;
-
-  ImVec2 at(const HardnessPoint& p) const {
-    return {box.x + static_cast<float>(p.kh_dkh / most_kh) * box.w,
-            box.bottom() - static_cast<float>(p.gh_dgh / most_gh) * box.h};
-  }
-  HardnessPoint under(ImVec2 px) const {
-    return {std::clamp((box.bottom() - px.y) / box.h, 0.0f, 1.0f) * most_gh,
-            std::clamp((px.x - box.x) / box.w, 0.0f, 1.0f) * most_kh};
-  }
-};
-
 /// Ends of the axes: everything that counts with some air, of the kinds' ranges as much as has room beside it.
-void set_ends(WaterSheetState& mine, const WaterWork& work, const Marks& marks) {
+void set_ends(WaterSheetState& mine, const WaterWork& work, const MixMarks& marks) {
   const auto end = [&](double least, const Window& window, Need Species::WaterNeeds::*need, double HardnessPoint::*axis) {
     double base = least;
     for (const std::optional<HardnessPoint>& mark : {marks.tap, marks.aim, marks.reached})
@@ -79,7 +58,7 @@ void set_ends(WaterSheetState& mine, const WaterWork& work, const Marks& marks) 
   mine.most_kh = end(5, work.windows.kh_dkh, &Species::WaterNeeds::kh_dkh, &HardnessPoint::kh_dkh);
 }
 
-void draw_grid(const Pen& pen, const Plot& plot) {
+void draw_grid(const Pen& pen, const MixPlot& plot) {
   const Palette& p = *pen.palette;
   draw_panel(pen, plot.box, p.sunk, 0, 0);
   const double gh_step = step_for(plot.most_gh), kh_step = step_for(plot.most_kh);
@@ -103,7 +82,7 @@ struct KindBox {
   int number = 1;
 };
 
-std::vector<KindBox> kind_boxes(const WaterWork& work, const Plot& plot) {
+std::vector<KindBox> kind_boxes(const WaterWork& work, const MixPlot& plot) {
   std::vector<KindBox> boxes;
   int number = 0;
   for (const Kept& kept : work.stock) {
@@ -120,7 +99,7 @@ std::vector<KindBox> kind_boxes(const WaterWork& work, const Plot& plot) {
   return boxes;
 }
 
-void draw_kinds(const Pen& pen, const std::vector<KindBox>& boxes, const Plot& plot) {
+void draw_kinds(const Pen& pen, const std::vector<KindBox>& boxes, const MixPlot& plot) {
   pen.dl->PushClipRect({plot.box.x - 1, plot.box.y - 1}, {plot.box.right() + 1, plot.box.bottom() + 1}, true);
   for (const KindBox& box : boxes) {
     // Not beyond the picture, or thousands of dashes would be drawn out of sight.
@@ -133,7 +112,7 @@ void draw_kinds(const Pen& pen, const std::vector<KindBox>& boxes, const Plot& p
 }
 
 /// Numbers on the edges: each on one that is in the picture, clear of those before.
-void draw_numbers(const Pen& pen, const std::vector<KindBox>& boxes, const Plot& plot, std::vector<Box>& taken) {
+void draw_numbers(const Pen& pen, const std::vector<KindBox>& boxes, const MixPlot& plot, std::vector<Box>& taken) {
   constexpr float r = 8;
   for (const KindBox& box : boxes) {
     const float x0 = std::max(box.from.x, plot.box.x), x1 = std::min(box.to.x, plot.box.right());
@@ -192,7 +171,7 @@ void draw_tip_beside(const Pen& pen, ImVec2 point, std::string_view text, ImU32 
   taken.push_back(draw_tip(pen, best.min(), text, border, pen.palette->ink));
 }
 
-void draw_shared(const Pen& pen, const WaterWork& work, const Plot& plot) {
+void draw_shared(const Pen& pen, const WaterWork& work, const MixPlot& plot) {
   const std::optional<Range>&gh = work.windows.gh_dgh.tolerated, &kh = work.windows.kh_dkh.tolerated;
   if (!gh || !kh) return;
   const ImVec2 from = plot.at({std::min(gh->high, plot.most_gh), kh->low}),
@@ -201,7 +180,7 @@ void draw_shared(const Pen& pen, const WaterWork& work, const Plot& plot) {
   pen.dl->AddRect(from, to, pen.palette->bandEdge, 0, 0, 2.2f);
 }
 
-void name_shared(const Pen& pen, const WaterWork& work, const Plot& plot, std::vector<Box>& taken) {
+void name_shared(const Pen& pen, const WaterWork& work, const MixPlot& plot, std::vector<Box>& taken) {
   const std::optional<Range>&gh = work.windows.gh_dgh.tolerated, &kh = work.windows.kh_dkh.tolerated;
   if (!gh || !kh) return;
   const ImVec2 from = plot.at({std::min(gh->high, plot.most_gh), kh->low}),
@@ -219,7 +198,7 @@ void name_shared(const Pen& pen, const WaterWork& work, const Plot& plot, std::v
 }
 
 /// From pure reverse-osmosis water to pure tap, a stroke at each tenth.
-void draw_line(const Pen& pen, const Plot& plot, const HardnessPoint& tap) {
+void draw_line(const Pen& pen, const MixPlot& plot, const HardnessPoint& tap) {
   const ImVec2 a = plot.at({0, 0}), b = plot.at(tap);
   pen.dl->AddLine(a, b, pen.palette->ink, 1.4f);
   const Vec along = unit({b.x - a.x, b.y - a.y});
@@ -243,113 +222,13 @@ void draw_minerals(const Pen& pen, ImVec2 a, ImVec2 b) {
                             {tip.x - along.x * 7 + along.y * 5, tip.y - along.y * 7 - along.x * 5}, ink);
 }
 
-std::string minerals_words(const Marks& marks) {
+std::string minerals_words(const MixMarks& marks) {
   std::string words;
   const double gh = marks.reached->gh_dgh - marks.mix->gh_dgh, kh = marks.reached->kh_dkh - marks.mix->kh_dkh;
   if (gh > 0.04) words += "GH +" + figure(gh);
   if (kh > 0.04) words += (words.empty() ? "KH +" : ", KH +") + figure(kh);
   return words.empty() ? "" : "salts " + words;
 }
-
-/// The ends that can be dragged, and what each drag comes to.
-struct Hands {
-  WaterDesk& desk;
-  const Plot& plot;
-  const Marks& marks;
-
-  ImVec2 arrows{0, 0};  ///< what the keyboard asked of the mark seen last
-
-  /// Where the pointer has brought a mark; empty while it does not hold it.
-  std::optional<HardnessPoint> moved(const std::string& id, const HardnessPoint& from, const std::string& label) {
-    WaterSheetState& mine = desk.mine;
-    const ImVec2 at = plot.at(from);
-    const ItemLook look{.rounding = 9, .allow_over = true};
-    const Box box{at.x - 9, at.y - 9, 18, 18};
-    const Item of = item(desk.ui, id, box, label, look);
-    if (of.ring) draw_ring(desk.ui, box, look);
-    if (of.hovered || of.held) pen_of(desk.ui).dl->AddCircle(at, 11, desk.ui.palette->act, 0, 1.6f);
-    const ImVec2 mouse = ImGui::GetIO().MousePos;
-    if (hand_on(desk.ui, id, of)) {
-      if (mine.in_hand != id) {
-        const ImVec2 began = ImGui::GetIO().MouseClickedPos[ImGuiMouseButton_Left];
-        mine.in_hand = id;
-        mine.grip = {at.x - began.x, at.y - began.y};
-      }
-      arrows = {0, 0};
-      return plot.under({mouse.x + mine.grip.x, mouse.y + mine.grip.y});
-    }
-    arrows = arrow_steps(of);
-    return std::nullopt;
-  }
-
-  /// A mark that the arrow keys have moved in the plane; empty where they have not.
-  std::optional<HardnessPoint> stepped(const HardnessPoint& from, double step) const {
-    if (arrows.x == 0 && arrows.y == 0) return std::nullopt;
-    return rounded({std::clamp(from.gh_dgh + arrows.y * step, 0.0, plot.most_gh),
-                    std::clamp(from.kh_dkh + arrows.x * step, 0.0, plot.most_kh)},
-                   step);
-  }
-
-  static HardnessPoint rounded(const HardnessPoint& at, double step) {
-    return {std::round(at.gh_dgh / step) * step, std::round(at.kh_dkh / step) * step};
-  }
-
-  void tap() {
-    constexpr double step = 0.5;  // drop tests tell whole degrees
-    WaterChoices choices = desk.mine.choices;
-    if (const auto to = moved("water_sheet.mark/tap", *marks.tap, "Tap, " + point_words(*marks.tap))) {
-      choices.tap = rounded(*to, step);
-      choose(desk, choices);
-    } else if (const auto next = stepped(*marks.tap, step)) {
-      edit_tap(*next);
-    } else if (choices.tap && !ImGui::IsMouseDown(ImGuiMouseButton_Left)) {  // let go
-      edit_tap(*choices.tap);
-      choices.tap.reset();
-      choose(desk, choices);
-    }
-  }
-
-  void edit_tap(const HardnessPoint& at) {
-    SourceWater source = desk.look.plan.source;
-    source.gh_dgh = at.gh_dgh;
-    source.kh_dkh = at.kh_dkh;
-    wish(desk, SetSource{source});
-  }
-
-  void mix() {
-    const RecipeCard& card = desk.card();
-    const ImVec2 a = plot.at({0, 0}), b = plot.at(*marks.tap);
-    const Vec line{b.x - a.x, b.y - a.y};
-    if (length(line) < 20 || !(card.for_l > 0)) return;
-    const double all = desk.look.measures.volume_out(card.for_l), step = all < 20 ? 0.5 : 1;
-    double ro = desk.look.measures.volume_out(*card.ro_l);
-    const std::string label = "Mix, " + desk.litres(*card.ro_l) + " RO, " + desk.litres(*card.tap_l) + " tap";
-    if (const auto to = moved("water_sheet.mark/mix", *marks.mix, label)) {
-      const ImVec2 px = plot.at(*to);
-      const float along = ((px.x - a.x) * line.x + (px.y - a.y) * line.y) / (line.x * line.x + line.y * line.y);
-      ro = (1 - std::clamp(along, 0.0f, 1.0f)) * all;
-    } else if (arrows.x + arrows.y != 0) {
-      ro -= (arrows.x + arrows.y) * step;  // up and to the right there is more tap water
-    } else {
-      return;
-    }
-    WaterChoices choices = desk.mine.choices;
-    choices.ro_fraction = std::clamp(std::round(ro / step) * step / all, 0.0, 1.0);
-    choose(desk, choices);
-  }
-
-  void aim() {
-    constexpr double step = 0.1;
-    auto to = moved("water_sheet.mark/aim", *marks.aim, "Aim, " + point_words(*marks.aim));
-    if (to) to = rounded(*to, step);
-    if (!to) to = stepped(*marks.aim, step);
-    if (!to) return;
-    WaterChoices choices = desk.mine.choices;
-    choices.aim_at = *to;
-    choices.ro_fraction.reset();
-    choose(desk, choices);
-  }
-};
 
 /// Which kinds share no GH or no KH; empty where some water suits all.
 std::string no_window(const WaterDesk& desk) {
@@ -360,7 +239,7 @@ std::string no_window(const WaterDesk& desk) {
   return words;
 }
 
-std::string summary(const WaterDesk& desk, const Marks& marks) {
+std::string summary(const WaterDesk& desk, const MixMarks& marks) {
   const RecipeCard& card = desk.card();
   if (!marks.tap) return "Hardness of the mix: the tap's GH and KH are not both known";
   return "How the mix lands: tap " + point_words(*marks.tap) + "; " + desk.litres(*card.ro_l) + " RO and " +
@@ -369,11 +248,13 @@ std::string summary(const WaterDesk& desk, const Marks& marks) {
 
 }  // namespace
 
+std::string point_words(const HardnessPoint& at) { return "GH " + figure(at.gh_dgh) + ", KH " + figure(at.kh_dkh); }
+
 void draw_mix_chart(WaterDesk& desk, Stack& stack) {
   Ui& ui = desk.ui;
   const WaterWork& work = desk.work;
   WaterSheetState& mine = desk.mine;
-  const Marks marks = marks_of(work);
+  const MixMarks marks = marks_of(work);
   const std::string tenth = desk.litres(work.card.for_l / 10);
   part_heading(desk, stack, "How the mix lands",
                marks.tap ? "one tick along the line is " + tenth + " of tap in " + desk.litres(work.card.for_l) : "",
@@ -383,7 +264,7 @@ void draw_mix_chart(WaterDesk& desk, Stack& stack) {
   if (mine.in_hand.empty()) set_ends(mine, work, marks);
   const float side = std::clamp(stack.box.w * 0.80f, 240.0f, 470.0f);
   const Box whole = stack.take(side, 8);
-  const Plot plot{{whole.x + 30, whole.y + 26, whole.w - 46, whole.h - 26 - 36}, mine.most_gh, mine.most_kh};
+  const MixPlot plot{{whole.x + 30, whole.y + 26, whole.w - 46, whole.h - 26 - 36}, mine.most_gh, mine.most_kh};
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   draw_grid(pen, plot);
@@ -418,11 +299,7 @@ void draw_mix_chart(WaterDesk& desk, Stack& stack) {
   pen.dl->AddCircle(mix, 6, p.ink, 0, 2);
   draw_open_diamond(pen, aim, 8, p.raised, p.ink, 1.8f);
 
-  Hands hands{desk, plot, marks};
-  hands.tap();
-  hands.mix();
-  hands.aim();
-  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) mine.in_hand.clear();
+  draw_mix_hands(desk, plot, marks);
 
   const Box within{whole.x, whole.y + 18, whole.w, whole.h - 40};
   const RecipeCard& card = work.card;

@@ -51,8 +51,11 @@ int plate_in(const WaterWork& work, const std::string& species);
 std::string no_window_words(const WaterWork& work, const BarQuantity& q, const Measures& measures);
 
 /// Tap, blend, what is aimed at. Spots: `water_sheet.tap.*`, `water_sheet.change`, `water_sheet.ro`, `water_sheet.ro_slider`,
-/// `water_sheet.ro_usual`, `water_sheet.salt/<id>`, `water_sheet.ratio`, `water_sheet.towards/*`, `water_sheet.kind`.
+/// `water_sheet.ro_usual`, `water_sheet.towards/*`, `water_sheet.kind`.
 void draw_water_inputs(WaterDesk& desk, Stack& stack);
+/// Grams of each salt at hand, which are at hand, calcium to magnesium. Spots: `water_sheet.grams/<id>`, `water_sheet.salt/<id>`,
+/// `water_sheet.ratio`.
+void draw_salts(WaterDesk& desk, Stack& stack);
 /// What the tank runs on, how strictly it is judged, plants, food and place. Spots: `water_sheet.aim*`, `water_sheet.strictness`,
 /// `water_sheet.nitrate_limit`, `water_sheet.planting`, `water_sheet.feeding`, `water_sheet.place`.
 void draw_water_care(WaterDesk& desk, Stack& stack);

@@ -4,10 +4,14 @@
 
 #include "draw/bars.h"
 #include "draw/buttons.h"
+#include "draw/slider.h"
+#include "edit/command.h"
+#include "platform/platform.h"
 #include "rules/limits.h"
 #include "units/convert.h"
 #include "units/text.h"
-#include "views/pane.h"
+#include "views/edit_wish.h"
+#include "views/value_row.h"
 #include "views/water_bars.h"
 
 namespace shoalwright {
@@ -97,6 +101,61 @@ struct Teller {
   }
 };
 
+enum class Mark { tap, aim };
+
+/// A mark of a bar that is drawn along it.
+struct Hand {
+  Pane& pane;
+  const BarQuantity& q;
+  const WaterBar& bar;
+  ImVec2 at;
+  float width;
+
+  void set(Mark mark, double shown) const {
+    const Plan& plan = pane.look.plan;
+    const double value = is_temperature(q) ? pane.look.measures.temperature_in(shown) : shown;
+    if (mark == Mark::tap) {
+      SourceWater source = plan.source;
+      source.*q.source = value;
+      pane.out.push_back(edit_wish(pane.look, SetSource{source}));
+      return;
+    }
+    WaterAim aim = plan.water.value_or(WaterAim{});
+    aim.*q.aim = value;
+    pane.out.push_back(edit_wish(pane.look, SetAim{aim}));
+  }
+
+  void drag(const char* name, double value, Mark mark) const {
+    Ui& ui = pane.ui;
+    const std::string id = std::string(q.id) + name;
+    const float x = water_bar_x(at, width, bar, value);
+    const Box grip{x - 7, at.y + 13, 14, water_bar_height(bar) - 44};
+    const double step = q.margin == std::string_view("ph") ? 0.1 : is_temperature(q) && pane.look.measures.us ? 1 : 0.5;
+    const std::string words = std::string(q.name) + (mark == Mark::tap ? " of the tap, " : " aimed at, ") + short_text(value, 1);
+    const ItemLook look{.exact = true};
+    const Item of = item(ui, id, grip, words, look);
+    if (of.ring) draw_ring(ui, grip, look);
+    if (of.hovered || of.held) platform::set_cursor(of.held ? platform::Cursor::grabbing : platform::Cursor::grab);
+    double to = value;
+    if (hand_on(ui, id, of)) {
+      if (pane.mine.held_bar != id) {
+        pane.mine.held_bar = id;
+        pane.mine.held_from = bar.from;
+        pane.mine.held_to = bar.to;
+      }
+      to = std::round(water_bar_value(at, width, bar, ImGui::GetIO().MousePos.x) / step) * step;
+    } else {
+      if (of.pressed && pane.mine.held_bar != id) pane.out.push_back(ShowSheet{Sheet::water});  // pressed and not drawn along
+      if (!of.held && pane.mine.held_bar == id && !ImGui::IsMouseDown(ImGuiMouseButton_Left)) pane.mine.held_bar.clear();
+      const ImVec2 arrows = arrow_steps(of);
+      const float steps = arrows.x + arrows.y + static_cast<float>(of.focused ? typed_step() : 0);
+      if (steps != 0) to = value + static_cast<double>(steps) * step;
+    }
+    to = std::max(to, q.margin == std::string_view("ph") ? 4.0 : 0.0);
+    if (std::abs(to - value) > 1e-6) set(mark, to);
+  }
+};
+
 void draw_bar(Pane& pane, const BarQuantity& q, ImVec2 at, float width) {
   const Window& window = pane.shown.assessment.water.*q.window;
   const Teller teller{pane, q, window, pane.now.assessment.water.*q.window};
@@ -110,11 +169,19 @@ void draw_bar(Pane& pane, const BarQuantity& q, ImVec2 at, float width) {
     const Range *low = teller.range_of(window.low_by), *high = teller.range_of(window.high_by);
     if (low != nullptr && high != nullptr) bar.gap = std::pair(teller.out(high->high), teller.out(low->low));
   }
-  if (window.now) bar.today = teller.out(*window.now);
+  const Plan& plan = pane.look.shown;
+  const bool aimed = plan.water && (*plan.water).*q.aim;
+  const std::optional<double>& tap = plan.source.*q.source;
+  if (window.now) (aimed ? bar.aim : bar.today) = teller.out(*window.now);
+  if (aimed && tap && !is_temperature(q)) bar.today = teller.out(*tap);  // the tap's warmth says nothing about a tank
   const bool lived_in = !bar.rows.empty();
   const double from = lived_in ? bar.rows.front().tolerated[0] : teller.out(q.from);
   const double to = lived_in ? bar.rows.front().tolerated[1] : teller.out(q.to);
   set_axis(bar, from, to);
+  if (pane.mine.held_bar.rfind(std::string(q.id) + "/", 0) == 0) {
+    bar.from = pane.mine.held_from;
+    bar.to = pane.mine.held_to;
+  }
   const std::string words = teller.window_words(), message = teller.message(bar.grade, width);
   bar.window = words;
   bar.message = message;
@@ -127,19 +194,29 @@ void draw_bar(Pane& pane, const BarQuantity& q, ImVec2 at, float width) {
   water_bar(pane.ui, std::string(q.id) + "/bar", at, width, bar);
   if (of.ring) draw_ring(pane.ui, box, look);
   if (of.pressed) pane.out.push_back(ShowSheet{Sheet::water});
+  if (pane.look.held) return;
+  const Hand hand{pane, q, bar, at, width};
+  if (bar.today) hand.drag("/tap", *bar.today, is_temperature(q) ? Mark::aim : Mark::tap);
+  if (bar.aim) hand.drag("/aim", *bar.aim, Mark::aim);
 }
 
 bool anything_unknown(const Windows& water) {
   return !water.temperature_c.now || !water.ph.now || !water.gh_dgh.now || !water.kh_dkh.now;
 }
 
-/// What the filled diamond stands for.
-const char* legend(const Plan& plan) {
-  if (!plan.water) return "tap";
-  const WaterAim& aim = *plan.water;
-  return aim.ph && aim.gh_dgh && aim.kh_dkh                        ? "aim"
-         : aim.ph || aim.gh_dgh || aim.kh_dkh || aim.temperature_c ? "aim, else tap"
-                                                                   : "tap";
+/// What the diamonds stand for, ending at `right`.
+void draw_legend(Pane& pane, float right, float base) {
+  const Pen pen = pen_of(pane.ui);
+  const Palette& p = *pane.ui.palette;
+  if (pane.look.shown.water) {
+    const float left = right - text_width(pen, type::small, "aim");
+    draw_text_on(pen, type::small, {left, base}, p.ink2, "aim");
+    draw_open_diamond(pen, {left - 9, base - 4}, 4.5f, p.raised, p.ink);
+    right = left - 26;
+  }
+  const float left = right - text_width(pen, type::small, "tap");
+  draw_text_on(pen, type::small, {left, base}, p.ink2, "tap");
+  draw_filled_diamond(pen, {left - 9, base - 4}, 5, p.ink);
 }
 
 }  // namespace
@@ -153,11 +230,7 @@ void draw_water_section(Pane& pane) {
   if (button(ui, "water.edit", {pane.x + pane.w - edit_width + 9, top - 2}, "Edit", edit_look).pressed)
     pane.out.push_back(ShowSheet{Sheet::water});
   if (!open) return;
-  const Pen pen = pen_of(ui);
-  const float legend_right = pane.x + pane.w - edit_width + 4;
-  const float legend_left = legend_right - text_width(pen, type::small, legend(pane.look.shown));
-  draw_text_on(pen, type::small, {legend_left, top + 16}, ui.palette->ink2, legend(pane.look.shown));
-  draw_filled_diamond(pen, {legend_left - 9, top + 12}, 5, ui.palette->ink);
+  draw_legend(pane, pane.x + pane.w - edit_width + 4, top + 16);
 
   const float gap = 20, half = std::floor((pane.w - gap) / 2);
   const std::span<const BarQuantity> quantities = bar_quantities();
@@ -175,6 +248,8 @@ void draw_water_section(Pane& pane) {
       pane.out.push_back(ShowSheet{Sheet::water});
     pane.y += 34;
   }
+  if (const std::optional<double>& co2 = pane.shown.assessment.water.co2_mg_l)
+    value_row(pane, "water.co2", "CO₂ that pH and KH tell", significant_text(*co2, 2) + " mg/L", Number::co2);
   draw_findings(pane, Section::water);
   end_section(pane);
 }

@@ -168,9 +168,16 @@ void draw_chart(WaterDesk& desk, Stack& stack) {
   name_edge(of_kh, kh_edge);
 }
 
-std::string inside_words(const char* name, const std::optional<int>& after, bool windowed) {
-  if (!windowed) return "";
+/// Whether GH or KH lies in the window when the last change is done; what is not known counts as inside.
+bool ends_inside(const Window& window, const std::optional<double>& last) {
+  return !window.tolerated || !last || (*last >= window.tolerated->low - 0.05 && *last <= window.tolerated->high + 0.05);
+}
+
+std::string inside_words(const char* name, const std::optional<int>& after, const Window& window,
+                         const std::optional<double>& last) {
+  if (!window.tolerated) return "";
   if (!after) return std::string(name) + " does not come inside on this way";
+  if (!ends_inside(window, last)) return std::string(name) + " leaves the window on this way";
   if (*after == 0) return std::string(name) + " is inside already";
   return std::string(name) + " is inside after " + std::to_string(*after) + (*after == 1 ? " change" : " changes");
 }
@@ -181,8 +188,9 @@ std::string way_words(const WaterDesk& desk) {
   if (way.changes == 0) return "The tank has this water already.";
   if (way.steps.empty()) return "How the tank gets there is not known: GH and KH of the tap or the tank are missing.";
   std::string words;
-  const std::string gh = inside_words("GH", way.gh_inside_after, windows.gh_dgh.tolerated.has_value()),
-                    kh = inside_words("KH", way.kh_inside_after, windows.kh_dkh.tolerated.has_value());
+  const TankWater& last = way.steps.back().after;
+  const std::string gh = inside_words("GH", way.gh_inside_after, windows.gh_dgh, last.gh_dgh),
+                    kh = inside_words("KH", way.kh_inside_after, windows.kh_dkh, last.kh_dkh);
   if (!gh.empty()) words += gh + (kh.empty() ? ". " : "; ");
   if (!kh.empty()) words += kh + ". ";
   words += way.changes ? std::to_string(*way.changes) + (*way.changes == 1 ? " change" : " changes") + " to the aim. "

@@ -35,12 +35,24 @@ int words_in(const std::string& text) {
   return words;
 }
 
+/// Fish that swim already where a kit reads ammonia and nitrite: no plan drawn at random is sure to have it.
+NamedPlan tank_that_is_not_ready() {
+  NamedPlan named{"not ready", many_plans().front().plan};
+  for (const NamedPlan& one : many_plans())
+    if (one.name == "riverbank.json" || one.name == "riverbank") named.plan = one.plan;
+  named.plan.measured =
+      Measured{.date = "", .temperature_c = 25, .ph = 7.8, .ammonia_mg_l = 1, .nitrite_mg_l = 0.5, .other_keys = ""};
+  for (Group& group : named.plan.stock) group.have = group.count;
+  return named;
+}
+
 /// Every finding of every plan in all three views, each text once.
 void each_finding(const std::function<void(const NamedPlan&, const Finding&)>& look) {
+  static const NamedPlan not_ready = tank_that_is_not_ready();
   static const auto all = [] {
     std::vector<std::pair<const NamedPlan*, Finding>> found;
     std::set<std::string> heard;
-    for (const NamedPlan& named : many_plans())
+    const auto listen = [&](const NamedPlan& named) {
       for (int view = 0; view < 3; ++view) {
         Plan plan = named.plan;
         plan.strictness = static_cast<Strictness>(view);
@@ -48,6 +60,9 @@ void each_finding(const std::function<void(const NamedPlan&, const Finding&)>& l
           if (heard.insert(finding.rule + finding.text + finding.why + finding.remedy).second)
             found.push_back({&named, std::move(finding)});
       }
+    };
+    for (const NamedPlan& named : many_plans()) listen(named);
+    listen(not_ready);
     return found;
   }();
   for (const auto& [named, finding] : all) look(*named, finding);

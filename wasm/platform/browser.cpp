@@ -190,9 +190,9 @@ void draw(double now_ms) {
 
 EM_BOOL on_animation_frame(double now_ms, void*) {
   State& s = state();
-  s.asked = false;
   --s.owed;
   draw(now_ms);
+  s.asked = false;  // only now: asking in the midst of a frame lets the browser's own work in between
   if (s.owed > 0) wake(s.owed);
   return EM_FALSE;
 }
@@ -366,8 +366,11 @@ bool have_rest() {
   return s.rest;
 }
 
+bool rest_is_here() { return state().rest; }
+
 void say(std::string_view text) { tell("say", text); }
 void set_plan_text(std::string_view lines) { tell("set_plan_text", lines); }
+void print_page(std::string_view lines) { tell("print_page", lines); }
 void set_title(std::string_view title) { tell("set_title", title); }
 void show_failure(std::string_view sentence) {
   state().failed = true;

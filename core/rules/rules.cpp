@@ -16,6 +16,7 @@ const std::vector<RuleRow>& all_rules() {
       {softened_water, of_kinds_only},
       {acid, of_kinds_only},
       {tap_disinfectant, of_kinds_only},
+      {private_water, of_kinds_only},
       {group_size},
       {territory},
       {adult_size, of_kinds_only},

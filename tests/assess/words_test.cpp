@@ -7,6 +7,7 @@
 #include <set>
 #include <sstream>
 
+#include "plan/more_keys.h"
 #include "support/random_stock.h"
 
 namespace shoalwright {
@@ -36,7 +37,7 @@ int words_in(const std::string& text) {
 }
 
 /// What no plan drawn at random is sure to have: fish that swim already where a kit reads ammonia and nitrite, and an aimed pH
-/// that its carbonate hardness does not give.
+/// that its carbonate hardness does not give; water from a well.
 std::vector<NamedPlan> plans_of_rare_trouble() {
   NamedPlan not_ready{"not ready", many_plans().front().plan};
   for (const NamedPlan& one : many_plans())
@@ -45,6 +46,7 @@ std::vector<NamedPlan> plans_of_rare_trouble() {
   not_ready.plan.measured =
       Measured{.date = "", .temperature_c = 25, .ph = 7.8, .ammonia_mg_l = 1, .nitrite_mg_l = 0.5, .other_keys = ""};
   for (Group& group : not_ready.plan.stock) group.have = group.count;
+  set_private(not_ready.plan.source, true);
   out_of_reach.plan.water = WaterAim{.temperature_c = 25, .ph = 9, .gh_dgh = 7, .kh_dkh = 3, .other_keys = ""};
   return {not_ready, out_of_reach};
 }
@@ -164,6 +166,7 @@ TEST(Words, RulesAreThoseOfTheFormat) {
                                      "softened-water",
                                      "acid",
                                      "tap-disinfectant",
+                                     "private-water",
                                      "group-size",
                                      "territory",
                                      "adult-size",

@@ -96,9 +96,8 @@ void tell_plants(Teller& t) {
   if (const std::optional<double> peak = nitrate_peak_with_plants(t.plan, t.assessment.load, t.assessment.volume))
     t.input("Nitrate before a change would then be", *peak, 0, "mg/L");
   t.told.validity =
-      "Only what is cut and taken out has left the tank; in little light plants take nothing, and dying leaves give it back. So "
-      "no "
-      "verdict counts on it.";
+      "Only what is cut and taken out has left the tank; in little light plants take nothing, and dying leaves give it back. "
+      "So no verdict counts on it.";
 }
 
 void tell_saw_tooth(Teller& t, bool needed) {

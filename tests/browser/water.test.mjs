@@ -2,7 +2,7 @@
 // The Water page by real mouse, keyboard and finger: blend, use, take back.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { Planner, different_pixels, launch, serve } from './harness.mjs';
+import { different_pixels, launch, serve, with_sound_planner } from './harness.mjs';
 
 let browser, server;
 before(async () => {
@@ -14,15 +14,7 @@ after(async () => {
   await server.close();
 });
 
-async function with_planner(options, body) {
-  const planner = await Planner.open(browser, server.url, { width: 1440, height: 900, ...options });
-  try {
-    await body(planner);
-    assert.deepEqual(planner.complaints, [], 'the page complained');
-  } finally {
-    await planner.close();
-  }
-}
+const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
 
 async function open_water(planner) {
   await planner.click('top.tab/water');

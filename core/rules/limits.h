@@ -145,6 +145,9 @@ constexpr Steps nitrite_steps_mg_l(bool little_chloride) {
   return {nitrite_mg_l.note, nitrite_mg_l.watch * part, nitrite_mg_l.strain * part, nitrite_mg_l.harm * part};
 }
 
+/// Weeks by which the first animals come before a new filter carries them (stocking/arrivals.h). Common practice, no source.
+inline constexpr Steps arrival_weeks_early{never, 0, 2, never};
+
 // Oxygen before dawn, mg/L, and how far under the first it lies. Common practice, no source; the frame is that of US EPA 1986 for
 // adult fish of warm water, 4.0 as the mean of the daily minima of a week and 3.0 at any time (from memory). Harm only where fish
 // that use little leave it under the last too.

@@ -4,6 +4,7 @@
 #include "notebook/say.h"
 #include "plan/defaults.h"
 #include "rules/limits.h"
+#include "stocking/arrivals.h"
 #include "water/media.h"
 #include "water/reach.h"
 
@@ -112,6 +113,17 @@ std::string rule_words(std::string_view rule) {
   if (rule == "private-water")
     return "A supplier tests what it delivers; a well, a spring or a roof has nobody who does. It stays a note: only a test "
            "tells more.";
+  if (rule == "brackish")
+    return "A card says whether its kind needs salt for good. What lives in either, fresh or brackish, is not spoken of here.";
+  if (rule == "cycle")
+    return "A new filter takes about " + amount(settling_weeks, 0, "weeks") +
+           " until it carries animals; until then those that are there are tested for. Later ones come in stages of " +
+           percent(stage_share) + " of all food, or group by group, about " + amount(weeks_to_gate, 0, "weeks") +
+           " apart, each after clean tests. Who is only wished for is judged as settled.";
+  if (rule == "mature-tank")
+    return "A card says how long a tank should have been lived in before its kind comes. Without a week of arrival it is a "
+           "watch, "
+           "with one that is too early a strain.";
   if (rule == "ammonia")
     return "Of what a kit reads, only un-ionised ammonia harms, and pH and warmth decide how much that is: from " +
            amount(limits::ammonia_nh3_mg_l.watch, 3, "mg/L") + " a watch, from " +

@@ -118,14 +118,16 @@ Section section_of(const Finding& finding) {
     return contains(finding.text, "lid") ? Section::company : Section::water;
   }
   if (begins_with(rule, "water-") || rule == "softened-water" || rule == "acid" || rule == "tap-disinfectant" ||
-      rule == "private-water")
+      rule == "private-water" || rule == "brackish")
     return Section::water;
   if (begins_with(rule, "crowding-") || rule == "swim-lane" || rule == "territory" || begins_with(rule, "tank-") ||
       rule == "substrate" || rule == "cover" || rule == "wood-needed" || rule == "current")
     return Section::room;
   if (rule == "oxygen" || rule == "heater") return Section::air;
-  return rule == "load" || rule == "nitrate" || rule == "ammonia" || rule == "filter" || rule == "kh-low" ? Section::load
-                                                                                                          : Section::company;
+  return rule == "load" || rule == "nitrate" || rule == "ammonia" || rule == "filter" || rule == "kh-low" || rule == "cycle" ||
+                 rule == "mature-tank"
+             ? Section::load
+             : Section::company;
 }
 
 Section section_of_margin(std::string_view margin) {

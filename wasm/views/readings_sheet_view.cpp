@@ -66,9 +66,9 @@ void draw_swimmers(Desk& desk, Stack& stack) {
 }
 
 bool number_row(Desk& desk, Stack& stack, const std::string& id, const char* name, const char* unit, int decimals,
-                std::optional<double>& value) {
+                std::optional<double>& value, const char* without = "not tested") {
   const Box box = sheet_row(desk.ui, stack.take(row_height), name, control);
-  return optional_field(desk.ui, id, box, value, name, unit, decimals, "not tested");
+  return optional_field(desk.ui, id, box, value, name, unit, decimals, without);
 }
 
 void draw_numbers(Desk& desk, Stack& stack) {
@@ -98,6 +98,20 @@ void draw_numbers(Desk& desk, Stack& stack) {
   }
   if (!changed) return;
   const SetMeasured command{read == Measured{} ? std::nullopt : std::optional(read)};
+  Plan plan = apply(desk.look.plan, command, desk.look.catalog);
+  const std::optional<Error> error = check_plan(plan);
+  desk.mine.sentence = error ? plain_sentence(*error) : "";
+  if (!error)
+    desk.out.push_back(EditPlan{std::move(plan), name_of(command, desk.look.plan, desk.look.catalog), join_of(command)});
+}
+
+// How long bacteria have had to grow: what first help and arrivals go by.
+void draw_running(Desk& desk, Stack& stack) {
+  constexpr const char* name = "The filter has run";
+  std::optional<double> weeks = desk.look.plan.running_weeks;
+  if (is_assumed(desk.look.plan, "/running_weeks")) weeks.reset();
+  if (!number_row(desk, stack, "readings.running", name, "weeks", 0, weeks, "not said")) return;
+  const SetRunning command{weeks};
   Plan plan = apply(desk.look.plan, command, desk.look.catalog);
   const std::optional<Error> error = check_plan(plan);
   desk.mine.sentence = error ? plain_sentence(*error) : "";
@@ -200,6 +214,7 @@ void draw_readings_sheet(Ui& ui, const Look& look, const Box& box, ReadingsSheet
   const float gap = 32, w = column.content.w - 10, half = wide ? std::floor((w - gap) * 0.46f) : w;
   Stack left{{column.content.x, column.content.y, half, 0}};
   draw_numbers(desk, left);
+  draw_running(desk, left);
   left.skip(8);
   draw_swimmers(desk, left);
   if (wide) {

@@ -1,6 +1,10 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
-"""Packs the species files for the program, as core/units/packed_json.h lays out: bundle.py SPECIES_FOLDER PACKED.cpp"""
+"""Packs the species files for the program, as core/units/packed_json.h lays out: bundle.py SPECIES_FOLDER DEMO.json OUT_FOLDER
+
+Writes builtin_cards.cpp and cards.bin with all of them, and first_cards.cpp with those that the page's first look brings along:
+the kinds of the demo, and the lowest codes.
+"""
 import decimal
 import json
 import pathlib
@@ -61,24 +65,41 @@ def read(file):
         sys.exit(f"bundle.py: {file}: {error}")
 
 
-def main():
-    folder, packed = map(pathlib.Path, sys.argv[1:])
-    data = Packer().pack([read(file) for file in sorted(folder.rglob("*.json"))])
+FIRST_CARDS = 24
+
+
+def first_of(cards, demo):
+    in_demo = {line["species"] for line in json.loads(demo.read_text())["stock"]}
+    by_need = sorted(cards, key=lambda card: (card["id"] not in in_demo, card["code"]))
+    return sorted(by_need[:FIRST_CARDS], key=lambda card: card["code"])
+
+
+def as_source(function, data):
     lines = ["".join(f"\\{byte:03o}" for byte in data[i : i + 32]) for i in range(0, len(data), 32)]
     text = "\n".join(f'      "{line}"' for line in lines)
-    packed.write_text(f"""// Made by catalog/bundle.py.
+    return f"""// Made by catalog/bundle.py.
 #include "catalog/builtin.h"
 
 namespace shoalwright {{
 
-std::string_view builtin_cards() {{
+std::string_view {function}() {{
   return {{
 {text},
       {len(data)}}};
 }}
 
 }}  // namespace shoalwright
-""")
+"""
+
+
+def main():
+    folder, demo, out = map(pathlib.Path, sys.argv[1:])
+    cards = sorted((read(file) for file in folder.rglob("*.json")), key=lambda card: card["code"])
+    for name, some in (("builtin_cards", cards), ("first_cards", first_of(cards, demo))):
+        data = Packer().pack(some)
+        (out / f"{name}.cpp").write_text(as_source(name, data))
+        if some is cards:
+            (out / "cards.bin").write_bytes(data)
 
 
 main()

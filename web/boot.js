@@ -47,6 +47,20 @@ async function program_answer() {
   return new Response(answer.body.pipeThrough(counting), { headers: { 'content-type': 'application/wasm' } });
 }
 
+let rest = null;
+
+/** The second file of the program, compiled, and the cards of all species, which are a section of it. Once it is there it is not asked for again. */
+function get_rest() {
+  rest ??= get('rest.wasm').then(WebAssembly.compileStreaming).then(module => {
+    page.assets.cards = new Uint8Array(WebAssembly.Module.customSections(module, 'cards')[0]);
+    return module;
+  }).catch(error => {
+    rest = null;
+    throw error;
+  });
+  return rest;
+}
+
 async function load_faces() {
   const all = await (await get('faces.bin')).arrayBuffer(), lengths = new DataView(all);
   let at = 4 * FACES.length;
@@ -87,9 +101,10 @@ function start() {
   const able = typeof WebAssembly === 'object' && WebAssembly.validate(SIMD);
   const program = able ? program_answer().then(answer => WebAssembly.compileStreaming(answer)) : null;
   // A link is read by the second file, which is otherwise fetched when it is wanted.
-  const rest = able && location.hash.startsWith('#p=') ? get('rest.wasm') : null;
-  rest?.catch(() => {});
-  const parts = able ? Promise.all([program, load_faces(), find_drafts()]) : find_drafts();
+  if (able && location.hash.startsWith('#p=')) get_rest().catch(() => {});
+  // A plan that was kept may hold any kind, and a first look at it should name them all; without them it comes a little later.
+  const drafts = find_drafts().then(() => able && page.drafts.draft && get_rest().catch(() => {}));
+  const parts = able ? Promise.all([program, load_faces(), drafts]) : drafts;
   window.Module = {
     page,
     instantiateWasm(imports, receive) {
@@ -98,12 +113,7 @@ function start() {
           // What the second file holds is called through these until it is here; nothing does so before.
           imports.placeholder = new Proxy({}, { get: (_, name) => () => { throw new Error(`Part ${String(name)} of the planner is not here yet.`); } });
           const instance = await WebAssembly.instantiate(module, imports);
-          let asked = rest;
-          page.add_rest = async () => {
-            const answer = asked ?? get('rest.wasm');
-            asked = null;
-            return WebAssembly.instantiateStreaming(await answer, { primary: instance.exports });
-          };
+          page.add_rest = async () => WebAssembly.instantiate(await get_rest(), { primary: instance.exports });
           receive(instance, module);  // the first frame is drawn in here
           setTimeout(add_faces, 100);
         }).catch(given_up);

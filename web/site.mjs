@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Puts the page together: site.mjs PROGRAM_FOLDER SITE_FOLDER REGULAR.otf MEDIUM.otf SEMIBOLD.otf ITALIC.otf
+// Puts the page together: site.mjs PROGRAM_FOLDER SITE_FOLDER CARDS.bin REGULAR.otf MEDIUM.otf SEMIBOLD.otf ITALIC.otf
 // What belongs together becomes one file, since each answer of a server takes its time: the page's scripts, and the four faces.
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
@@ -8,8 +8,15 @@ import { fileURLToPath } from 'node:url';
 import { FEATURES, split } from './split.mjs';
 
 const from = path.dirname(fileURLToPath(import.meta.url));
-const [program, site, ...faces] = process.argv.slice(2);
+const [program, site, cards, ...faces] = process.argv.slice(2);
 const run = (command, ...args) => execFileSync(command, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
+
+/** A custom section of a WebAssembly file: its number 0, its length, its name, its bytes. Lengths are varints, the lowest 7 bits first. */
+function custom_section(name, bytes) {
+  const varint = n => Buffer.from(n < 128 ? [n] : [n & 127 | 128, ...varint(n >>> 7)]);
+  const body = Buffer.concat([varint(name.length), Buffer.from(name), bytes]);
+  return Buffer.concat([Buffer.from([0]), varint(body.length), body]);
+}
 
 const program_script = path.join(site, 'planner.js'), program_code = path.join(site, 'planner.wasm');
 // The page reaches into the program by these two names.
@@ -20,6 +27,8 @@ split(path.join(program, 'planner.wasm'), path.join(from, '../wasm/rest.txt'), p
 // A second round of the optimiser finds 3 KB that the linker's one leaves.
 for (const file of [program_code, rest_code])
   run('wasm-opt', '-Oz', '--converge', '-aimfs', '6', '-ocimfs', '300', '--strip-debug', ...FEATURES, file, '-o', file);
+// The cards of all species go along as a section of their own, so that they are of the same build as the program.
+fs.appendFileSync(rest_code, custom_section('cards', fs.readFileSync(cards)));
 
 run('esbuild', path.join(from, 'boot.js'), '--bundle', '--minify', '--format=iife', '--target=es2020', '--log-level=warning',
   `--outfile=${path.join(site, 'boot.js')}`);

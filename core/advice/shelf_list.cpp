@@ -31,14 +31,6 @@ bool has_company(const Species& species) {
   return false;
 }
 
-Catalog copied(const std::vector<const Species*>& kinds) {
-  Catalog shelf;
-  for (const Species* kind : kinds) shelf.species.push_back(*kind);
-  return shelf;
-}
-
-std::string sort_name(const Species& species) { return folded(display_name(species)); }
-
 }  // namespace
 
 SwimLevels swim_levels(const Species& species) {
@@ -78,22 +70,24 @@ bool passes(const ShelfFilter& filter, const Species& species, const ShelfAnswer
 }
 
 void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order) {
-  const auto by_name = [](const ShelfRow& a, const ShelfRow& b) { return sort_name(*a.species) < sort_name(*b.species); };
-  switch (order) {
-    case ShelfOrder::closest_first:
-      sort_stable(rows, [](const ShelfRow& a, const ShelfRow& b) {
-        if (!a.answer || !b.answer) return a.answer && !b.answer;
-        return a.answer->closeness > b.answer->closeness;
-      });
-      return;
-    case ShelfOrder::name: sort_stable(rows, by_name); return;
-    case ShelfOrder::size:
-      sort_stable(rows, [&](const ShelfRow& a, const ShelfRow& b) {
-        const double a_cm = a.species->size.adult_tl_cm, b_cm = b.species->size.adult_tl_cm;
-        return a_cm != b_cm ? a_cm < b_cm : by_name(a, b);
-      });
-      return;
+  if (order == ShelfOrder::closest_first) {
+    sort_stable(rows, [](const ShelfRow& a, const ShelfRow& b) {
+      if (!a.answer || !b.answer) return a.answer && !b.answer;
+      return a.answer->closeness > b.answer->closeness;
+    });
+    return;
   }
+  struct Named {
+    std::string name;
+    ShelfRow row;
+  };
+  std::vector<Named> named;
+  for (const ShelfRow& row : rows) named.push_back({folded(display_name(*row.species)), row});
+  sort_stable(named, [&](const Named& a, const Named& b) {
+    const double a_cm = a.row.species->size.adult_tl_cm, b_cm = b.row.species->size.adult_tl_cm;
+    return order == ShelfOrder::size && a_cm != b_cm ? a_cm < b_cm : a.name < b.name;
+  });
+  for (std::size_t i = 0; i < rows.size(); ++i) rows[i] = named[i].row;
 }
 
 std::vector<const Species*> shelf_kinds(const Plan& plan, const Catalog& catalog) {
@@ -110,17 +104,15 @@ std::vector<const Species*> shelf_kinds(const Plan& plan, const Catalog& catalog
 std::vector<const Species*> find_on_shelf(const Plan& plan, const Catalog& catalog, std::string_view query) {
   std::vector<const Species*> kinds = shelf_kinds(plan, catalog);
   if (folded(query).empty()) return kinds;
-  const Catalog shelf = copied(kinds);
   std::vector<const Species*> found;
-  for (const SearchHit& hit : search(shelf, query))
-    found.push_back(kinds[static_cast<std::size_t>(hit.species - shelf.species.data())]);
+  for (const SearchHit& hit : search(kinds, query)) found.push_back(hit.species);
   return found;
 }
 
 std::string closest_search(const Plan& plan, const Catalog& catalog, std::string_view query) {
   constexpr std::size_t least_letters = 3;
   const std::string whole = folded(query);
-  const Catalog shelf = copied(shelf_kinds(plan, catalog));
+  const std::vector<const Species*> shelf = shelf_kinds(plan, catalog);
   for (std::size_t length = whole.size(); length-- > least_letters;) {
     std::string shorter = whole.substr(0, length);
     if (shorter.back() == ' ') continue;

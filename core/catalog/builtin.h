@@ -11,7 +11,14 @@ namespace shoalwright {
 /// here it is only read.
 Catalog builtin_catalog();
 
-/// The packed cards (units/packed_json.h) that catalog/bundle.py makes of all species files.
+/// A small part of it: what the first look of the page needs until the whole is there.
+Catalog first_catalog();
+
+/// The cards of a text packed by catalog/bundle.py (units/packed_json.h), in the order of their codes.
+Catalog packed_catalog(std::string_view packed);
+
+/// The packed cards of both.
 std::string_view builtin_cards();
+std::string_view first_cards();
 
 }  // namespace shoalwright

@@ -497,8 +497,11 @@ void sort_by_code(Catalog& catalog) {
 
 }  // namespace
 
-Catalog builtin_catalog() {
-  const Json cards = unpack_json(builtin_cards());
+Catalog builtin_catalog() { return packed_catalog(builtin_cards()); }
+Catalog first_catalog() { return packed_catalog(first_cards()); }
+
+Catalog packed_catalog(std::string_view packed) {
+  const Json cards = unpack_json(packed);
   Catalog catalog;
   catalog.species.reserve(cards.items.size());
   for (const Json& card : cards.items) catalog.species.push_back(EntryReader(card, false).read());

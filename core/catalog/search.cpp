@@ -148,17 +148,17 @@ std::optional<Ranked> ranked(const Species& species, const std::string& query, c
 
 }  // namespace
 
-std::vector<SearchHit> search(const Catalog& catalog, std::string_view query) {
+std::vector<SearchHit> search(std::span<const Species* const> kinds, std::string_view query) {
   const std::string wanted = folded(query);
   const std::vector<std::string_view> words = words_of(wanted);
   std::vector<SearchHit> hits;
   if (words.empty()) {
-    for (const Species& species : catalog.species) hits.push_back({&species, display_name(species), NameKind::common, false});
+    for (const Species* species : kinds) hits.push_back({species, display_name(*species), NameKind::common, false});
     return hits;
   }
   std::vector<Ranked> found;
-  for (const Species& species : catalog.species) {
-    if (auto one = ranked(species, wanted, words)) found.push_back(std::move(*one));
+  for (const Species* species : kinds) {
+    if (auto one = ranked(*species, wanted, words)) found.push_back(std::move(*one));
   }
   sort_stable(found, [](const Ranked& a, const Ranked& b) {
     const auto key = [](const Ranked& r) { return std::tuple(r.hit.forgiven, !r.in_one_name, r.score.key()); };
@@ -166,6 +166,12 @@ std::vector<SearchHit> search(const Catalog& catalog, std::string_view query) {
   });
   for (Ranked& one : found) hits.push_back(std::move(one.hit));
   return hits;
+}
+
+std::vector<SearchHit> search(const Catalog& catalog, std::string_view query) {
+  std::vector<const Species*> kinds;
+  for (const Species& species : catalog.species) kinds.push_back(&species);
+  return search(kinds, query);
 }
 
 }  // namespace shoalwright

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,7 +25,8 @@ struct SearchHit {
 /// misapplied names, other animals sold under its label, family. Letter case, accents, hyphens and apostrophes do not count. In
 /// words of five and more letters one wrong, missing, extra or swapped letter is forgiven, also while the word is still being
 /// typed. Best first: whole names before whole words before beginnings, unforgiven before forgiven, common names before all
-/// others; ties in order of the code. An empty query finds all, in order of the code.
+/// others; ties in the order of `kinds`. An empty query finds all, in that order.
+std::vector<SearchHit> search(std::span<const Species* const> kinds, std::string_view query);
 std::vector<SearchHit> search(const Catalog& catalog, std::string_view query);
 
 }  // namespace shoalwright

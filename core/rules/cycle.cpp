@@ -2,7 +2,6 @@
 // cycle: animals that are in, or are to come in, before the filter carries them. What is only wished for is judged as settled.
 // Common practice, no source, but for the limits of ammonia and nitrite.
 #include <algorithm>
-#include <map>
 
 #include "notebook/say.h"
 #include "plan/more_keys.h"
@@ -122,10 +121,13 @@ struct Stage {
 };
 
 /// Where animals swim nobody doses ammonia, and nothing proves more than the filter carries now: arrivals come in stages, each
-/// after its gate. Gives those that are set too early, by the week of their stage.
-std::map<int, std::vector<ToCome>> held_back(const Facts& facts, const std::vector<ToCome>& coming, double all_g_d,
-                                             double water_c) {
-  std::map<int, std::vector<ToCome>> held;
+/// after its gate. Gives those that are set too early, with the week of their stage, rising.
+struct HeldBack {
+  ToCome line;
+  int week = 0;
+};
+std::vector<HeldBack> held_back(const Facts& facts, const std::vector<ToCome>& coming, double all_g_d, double water_c) {
+  std::vector<HeldBack> held;
   Stage stage;
   for (const ToCome& one : coming) {
     const double feed_g_d = one.animals * burden_of(*one.kept->species, water_c).feed_g_d;
@@ -137,7 +139,7 @@ std::map<int, std::vector<ToCome>> held_back(const Facts& facts, const std::vect
       stage = {next, 0, {}};
     stage.feed_g_d += feed_g_d;
     stage.kinds.push_back(one.kept);
-    if (week < stage.opens_week) held[stage.opens_week].push_back(one);
+    if (week < stage.opens_week) held.push_back({one, stage.opens_week});
   }
   return held;
 }
@@ -146,26 +148,26 @@ void more_than_a_stage(const Facts& facts, const std::vector<ToCome>& coming, Fo
   if (!facts.load.feed_g_d || !facts.water.temperature_c.now) return;
   const std::optional<Burden> all = burden_of(facts.stock, facts.water.temperature_c.now);
   if (!all) return;
-  const std::map<int, std::vector<ToCome>> held = held_back(facts, coming, all->feed_g_d, *facts.water.temperature_c.now);
+  const std::vector<HeldBack> held = held_back(facts, coming, all->feed_g_d, *facts.water.temperature_c.now);
   if (held.empty()) return;
   out.add("cycle", Severity::watch, "", 0, [&](Finding& finding) {
     std::vector<ToCome> lines;
-    for (const auto& [week, of_week] : held) lines.insert(lines.end(), of_week.begin(), of_week.end());
+    for (const HeldBack& one : held) lines.push_back(one.line);
     const std::vector<const Kept*> kinds = kinds_of(lines);
     concern(finding, kinds);
     finding.text = "Arrivals follow too close on each other";
     finding.why = "Each stage should add no more than " + percent(stage_share) +
                   " of all food, unless it is one group, and the next one comes after clean tests, about " +
                   amount(weeks_to_gate, 0, "weeks") + " later: bacteria do not grow faster.";
-    finding.remedy = "Put " + name_or_number_of(kinds) + " in week " + std::to_string(held.begin()->first) +
-                     (held.size() > 1 ? " and after" : "");
-    for (const auto& [week, of_week] : held) {
-      const std::vector<PatchStep> steps = move_arrivals(facts.plan, of_week, week);
-      if (steps.empty()) {
+    finding.remedy = "Put " + name_or_number_of(kinds) + " in week " + std::to_string(held.front().week) +
+                     (held.back().week > held.front().week ? " and after" : "");
+    for (const HeldBack& one : held) {
+      const std::vector<PatchStep> step = move_arrivals(facts.plan, {one.line}, one.week);
+      if (step.empty()) {
         finding.edits.clear();
         return;
       }
-      finding.edits.insert(finding.edits.end(), steps.begin(), steps.end());
+      finding.edits.push_back(step.front());
     }
   });
 }

@@ -8,6 +8,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "catalog/builtin.h"
 #include "platform/headless.h"
 
 namespace shoalwright {
@@ -33,6 +34,7 @@ Screen::Screen(const ScreenKind& kind) : app_(std::make_unique<App>()), kind_(ki
   for (const auto& [asset, face] :
        {std::pair{"regular", "Regular"}, {"medium", "Medium"}, {"semibold", "SemiBold"}, {"italic", "Italic"}})
     world.assets[std::string("inter-") + asset] = font(face);
+  world.assets["cards"] = builtin_cards();
   platform::headless::begin(std::move(world));
 
   App& app = *app_;

@@ -159,8 +159,33 @@ void tell_page(App& app) {
   platform::say(spoken(app));
 }
 
+namespace {
+
+bool read_cards(App& app) {
+  const std::string_view cards = platform::asset("cards");
+  if (cards.empty()) return false;
+  app.catalog = packed_catalog(cards);
+  return app.whole_catalogue = true;
+}
+
+}  // namespace
+
+void take_catalogue(App& app) {
+  const bool somebody = ImGui::IsMousePosValid() || !app.ui.ring_id.empty();
+  if (app.whole_catalogue || !(somebody ? platform::have_rest() : platform::rest_is_here())) return;
+  // What points into the catalogue goes before it.
+  const std::string in_hand = app.held ? app.held->species->id : "";
+  app.views.shelf.work = {};
+  app.views.shelf.rows = {};
+  app.views.tank.shoals.clear();
+  app.views.tank.placed = {};
+  if (!read_cards(app)) return;
+  if (app.held) app.held->species = species_of(look_at(app), in_hand);
+  look_over(app, Remedies::at_once);
+}
+
 void begin(App& app) {
-  app.catalog = builtin_catalog();
+  if (!read_cards(app)) app.catalog = first_catalog();
   app.preferences = kept_preferences();
   app.measures = app.preferences.measures();
   Plan plan = read_plan(builtin_demo_plan()).value();

@@ -20,6 +20,7 @@ struct Notice {
 /// All that lives while the page is open. Only app/ changes it; views see it as a Look.
 struct App {
   Catalog catalog;
+  bool whole_catalogue = false;  ///< else only what the first look needs
   History history;
   Preferences preferences;
   Measures measures;
@@ -57,6 +58,10 @@ struct App {
 
 /// Reads the catalogue and the plan to go on with: this tab's draft, else the demo.
 void begin(App& app);
+
+/// Takes the whole catalogue once the page has it (it comes with the second file of the program), and asks for it as soon as
+/// somebody is there.
+void take_catalogue(App& app);
 
 /// One frame, from the keys to the carried-out wishes (app/frame.cpp).
 void draw_frame(App& app);

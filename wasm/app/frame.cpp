@@ -119,8 +119,9 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
 }  // namespace
 
 void draw_frame(App& app) {
-  if (ImGui::GetFrameCount() > 1) follow_link(app);
   if (ImGui::GetFrameCount() > 1) {  // not before the first frame: it is waited for
+    take_catalogue(app);
+    follow_link(app);
     search_remedies(app);
     follow_spread(app);
     if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) tell_page(app);  // not in the midst of a drag

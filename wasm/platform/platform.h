@@ -75,8 +75,8 @@ Device device();
 /// The day on the keeper's clock, "YYYY-MM-DD".
 std::string today();
 
-/// Bytes that were loaded with the program ("inter-regular", "-medium", "-semibold", "-italic"), alive as long as it
-/// runs; empty for an unknown name.
+/// Bytes that were loaded with the program ("inter-regular", "-medium", "-semibold", "-italic", and "cards" once the rest of it
+/// is here), alive as long as it runs; empty for an unknown name.
 std::string_view asset(std::string_view name);
 
 /// The program comes in two files: what a first look needs, and the rest (wasm/rest.txt), which is fetched when something of it

@@ -173,9 +173,7 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   const ShelfAnswer* answer = answer_of(mine.work, species.id);
   const bool lifted = look.held && look.held->species && look.held->species->id == species.id;
   const std::string id = "shelf.row/" + species.id;
-  std::string label = capital(display_name(species));
-  if (ImGui::IsRectVisible(box.min(), box.max()))  // a long shelf is mostly out of sight
-    label += ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
+  const std::string label = capital(display_name(species)) + ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
   const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first});
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
@@ -198,6 +196,14 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
     out.push_back(PickUp{.species = species.id, .count = count, .by_keyboard = true});
     mine.open = false;
   }
+}
+
+/// A long shelf is mostly out of sight. Some rows beyond are there for the Tab key, which scrolls on from row to row, and the one
+/// that it is at.
+bool is_wanted(const Ui& ui, const Box& row, const Species& species) {
+  constexpr float beyond = 4 * row_height;
+  return ImGui::IsRectVisible({row.x, row.y - beyond}, {row.right(), row.bottom() + beyond}) ||
+         ui.ring_id_before == "shelf.row/" + species.id;
 }
 
 /// Nothing to show: says why, and what to press.
@@ -301,7 +307,8 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
   // A copy of the pointers: what a row does may list them anew.
   const std::vector<const Species*> kinds = mine.rows.kinds;
   for (const Species* kind : kinds) {
-    one_row(ui, look, stack.take(row_height), *kind, mine, first, out);
+    const Box row = stack.take(row_height);
+    if (is_wanted(ui, row, *kind)) one_row(ui, look, row, *kind, mine, first, out);
     first = false;
   }
   end_column(ui, column, stack.at);

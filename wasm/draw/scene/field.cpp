@@ -41,10 +41,41 @@ bool whole(const Field& field) {
          field.x1_cm > field.x0_cm && field.y1_cm > field.y0_cm;
 }
 
+// One corner a node; a node that is no water is clear. Cells without shade, which are most in a sound tank, are left out.
+void shade(const Grid& grid, FieldCache& cache) {
+  const Field& field = cache.field;
+  const float first = cache.look.steps[0] * shaded_from, last = cache.look.steps[3];
+  std::vector<float> alpha(field.nodes.size());
+  for (size_t i = 0; i < alpha.size(); ++i) {
+    const float value = field.nodes[i], share = cache.look.falls ? (last - value) / last : (value - first) / (last - first);
+    alpha[i] = std::isfinite(value) ? std::clamp(share * alpha_at_last, 0.0f, alpha_most) : 0.0f;
+  }
+  constexpr unsigned none = ~0u;
+  std::vector<unsigned> corner_of(alpha.size(), none);
+  const auto corner = [&](int column, int row) {
+    const size_t node = static_cast<size_t>(row) * static_cast<size_t>(field.columns) + static_cast<size_t>(column);
+    if (corner_of[node] == none) {
+      corner_of[node] = static_cast<unsigned>(cache.shades.size());
+      cache.shades.push_back({grid.place({static_cast<float>(column), static_cast<float>(row)}), alpha[node]});
+    }
+    return corner_of[node];
+  };
+  for (int row = 0; row + 1 < field.rows; ++row) {
+    const float* above = alpha.data() + static_cast<size_t>(row) * static_cast<size_t>(field.columns);
+    const float* under = above + field.columns;
+    for (int column = 0; column + 1 < field.columns; ++column) {
+      if (!(above[column] > 0 || above[column + 1] > 0 || under[column] > 0 || under[column + 1] > 0)) continue;
+      const unsigned a = corner(column, row), b = corner(column + 1, row), c = corner(column + 1, row + 1),
+                     d = corner(column, row + 1);
+      cache.triangles.insert(cache.triangles.end(), {a, b, c, a, c, d});
+    }
+  }
+}
+
 }  // namespace
 
 FieldCache ready(Field field, const FieldLook& look) {
-  FieldCache cache{.field = std::move(field), .look = look, .lines = {}, .hatch = {}};
+  FieldCache cache{.field = std::move(field), .look = look, .lines = {}, .hatch = {}, .shades = {}, .triangles = {}};
   if (!whole(cache.field)) return cache;
   const Field& of = cache.field;
   const Grid grid{of};
@@ -79,6 +110,7 @@ FieldCache ready(Field field, const FieldLook& look) {
     }
     if (!(step == 3 && look.hatched) && most > 12) cache.longest[static_cast<size_t>(step)] = static_cast<int>(longest);
   }
+  shade(grid, cache);
   for (float y = of.y0_cm + hatch_gap_cm / 2; look.hatched && y < of.y1_cm; y += hatch_gap_cm)
     for (float x = of.x0_cm + hatch_gap_cm / 2; x < of.x1_cm; x += hatch_gap_cm)
       if (grid.at(x, y) > look.steps[3]) cache.hatch.push_back({x, y});
@@ -107,31 +139,13 @@ std::optional<ImVec2> place_of_words(const FieldCache& cache, int step, const Fi
 }
 
 void draw_field(ImDrawList* list, const FieldCache& cache, const FieldPlace& place, const Box& clip, ImU32 colour) {
-  const Field& field = cache.field;
-  if (!whole(field)) return;
-  const Grid grid{field};
-  const float first = cache.look.steps[0] * shaded_from, last = cache.look.steps[3];
+  if (!whole(cache.field)) return;
   list->PushClipRect(clip.min(), clip.max(), true);
-  // Shading: one corner a node; a node that is no water is clear, and borrows from its neighbours so that the edge does not pale.
-  const int corners = field.columns * field.rows, cells = (field.columns - 1) * (field.rows - 1);
-  list->PrimReserve(cells * 6, corners);
+  list->PrimReserve(static_cast<int>(cache.triangles.size()), static_cast<int>(cache.shades.size()));
   const unsigned base = list->_VtxCurrentIdx;
-  for (int row = 0; row + 1 < field.rows; ++row) {
-    for (int column = 0; column + 1 < field.columns; ++column) {
-      const auto a = base + static_cast<unsigned>(row * field.columns + column), b = a + static_cast<unsigned>(field.columns);
-      for (const unsigned index : {a, a + 1, b + 1, a, b + 1, b}) list->PrimWriteIdx(static_cast<ImDrawIdx>(index));
-    }
-  }
+  for (const unsigned corner : cache.triangles) list->PrimWriteIdx(static_cast<ImDrawIdx>(base + corner));
   const ImVec2 white = list->_Data->TexUvWhitePixel;
-  for (int row = 0; row < field.rows; ++row) {
-    for (int column = 0; column < field.columns; ++column) {
-      const float value = grid.node(column, row);
-      const float share = cache.look.falls ? (last - value) / last : (value - first) / (last - first);
-      const float alpha = std::isfinite(value) ? std::clamp(share * alpha_at_last, 0.0f, alpha_most) : 0.0f;
-      list->PrimWriteVtx(place.at(grid.place({static_cast<float>(column), static_cast<float>(row)})), white,
-                         with_alpha(colour, alpha));
-    }
-  }
+  for (const FieldCache::Shade& one : cache.shades) list->PrimWriteVtx(place.at(one.at), white, with_alpha(colour, one.alpha));
   std::vector<ImVec2> points;
   for (const FieldCache::Line& line : cache.lines) {
     points.clear();

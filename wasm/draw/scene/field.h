@@ -37,6 +37,13 @@ struct FieldCache {
   std::vector<Line> lines;
   std::array<int, 4> longest{-1, -1, -1, -1};  ///< line of each step that may carry words; -1: none is long enough
   std::vector<Vec> hatch;                      ///< middles of strokes
+  /// Shading where there is any: corners (their `alpha` 0 to 1) and three of them for each triangle.
+  struct Shade {
+    Vec at;
+    float alpha = 0;
+  };
+  std::vector<Shade> shades;
+  std::vector<unsigned> triangles;
 };
 FieldCache ready(Field field, const FieldLook& look);
 

@@ -7,6 +7,7 @@
 
 #include "catalog/catalog.h"
 #include "plan/plan.h"
+#include "rules/limits.h"
 
 namespace shoalwright {
 
@@ -14,14 +15,15 @@ namespace shoalwright {
 
 /// Free ammonia, mg/L as NH3, that animals are to be kept under: Ornamental Aquatic Trade Association, water quality criteria
 /// 2008 (value from memory).
-inline constexpr double help_nh3_mg_l = 0.02;
+inline constexpr double help_nh3_mg_l = limits::ammonia_nh3_allowed_mg_l;
 
 /// Nitrite, mg/L as NO2 (the same criteria, from memory), and where the water holds under `help_chloride_mg_l` of chloride, which
 /// is what protects gills from it. Chloride that is not known counts as little.
-inline constexpr double help_nitrite_mg_l = 0.2, help_nitrite_low_chloride_mg_l = 0.1, help_chloride_mg_l = 10;
+inline constexpr double help_nitrite_mg_l = limits::nitrite_mg_l.strain,
+                        help_nitrite_low_chloride_mg_l = limits::nitrite_mg_l.watch, help_chloride_mg_l = 10;
 
 /// Most of the water to change at once, and how many days ahead are told. Common practice, no source.
-inline constexpr double help_most_at_once = 0.5;
+inline constexpr double help_most_at_once = limits::change_largest;
 inline constexpr int help_days = 14;
 /// A change that is made at all takes at least this share, days of clean tests before the next animal. Common practice, no
 /// source.

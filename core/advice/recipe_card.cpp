@@ -26,6 +26,28 @@ Windows windows_of(const Plan& plan, const Catalog& catalog) {
   return windows_of(plan, species);
 }
 
+namespace {
+
+/// Litres and grams of the card's recipe.
+void measure_out(RecipeCard& card) {
+  if (card.recipe.ro_fraction) {
+    card.ro_l = *card.recipe.ro_fraction * card.for_l;
+    card.tap_l = card.for_l - *card.ro_l;
+    card.ro_l_week = *card.ro_l * 7 / card.every_days;
+    card.ro_l_year = *card.ro_l * 365 / card.every_days;
+    card.reject_l = Range{ro_reject_l_per_l.low * *card.ro_l, ro_reject_l_per_l.high * *card.ro_l};
+  }
+  card.salts.clear();
+  for (const SaltDose& dose : card.recipe.salts) card.salts.push_back({dose.salt, dose.mg_l * card.for_l / 1000});
+}
+
+void tell_way(const Plan& plan, RecipeCard& card) {
+  card.way = getting_there(plan.source, tank_water_now(plan), card.aim, card.recipe, plan.salts, card.fraction);
+  card.says = recipe_says(plan, card);
+}
+
+}  // namespace
+
 RecipeCard recipe_card(const Plan& plan, const Catalog& catalog) {
   return recipe_card(plan, planned_aim(plan, windows_of(plan, catalog)));
 }
@@ -38,21 +60,19 @@ RecipeCard recipe_card(const Plan& plan, const MixAim& aim) {
   card.fraction = changed ? plan.upkeep->change_fraction : default_change_fraction;
   card.every_days = changed ? plan.upkeep->every_days : default_every_days;
   card.for_l = volume_of(plan).net_l * card.fraction;
-  if (card.recipe.ro_fraction) {
-    card.ro_l = *card.recipe.ro_fraction * card.for_l;
-    card.tap_l = card.for_l - *card.ro_l;
-    card.ro_l_week = *card.ro_l * 7 / card.every_days;
-    card.ro_l_year = *card.ro_l * 365 / card.every_days;
-    card.reject_l = Range{ro_reject_l_per_l.low * *card.ro_l, ro_reject_l_per_l.high * *card.ro_l};
-  }
-  for (const SaltDose& dose : card.recipe.salts) card.salts.push_back({dose.salt, dose.mg_l * card.for_l / 1000});
+  measure_out(card);
   for (const std::string& id : plan.salts)
     if (!find_salt(id)) card.salts_not_known.push_back(id);
   if (const Recipe usual = recipe_for(plan.source, aim, usual_salts()); missed_dh(usual) < missed_dh(card.recipe) - 0.01)
     card.with_usual_salts = usual;
-  card.way = getting_there(plan.source, tank_water_now(plan), aim, card.recipe, plan.salts, card.fraction);
-  card.says = recipe_says(plan, card);
+  tell_way(plan, card);
   return card;
+}
+
+void take_share(const Plan& plan, double ro_fraction, RecipeCard& card) {
+  card.recipe = recipe_at(plan.source, card.aim, plan.salts, ro_fraction);
+  measure_out(card);
+  tell_way(plan, card);
 }
 
 }  // namespace shoalwright

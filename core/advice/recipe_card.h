@@ -47,6 +47,9 @@ struct RecipeCard {
 RecipeCard recipe_card(const Plan& plan, const Catalog& catalog);
 RecipeCard recipe_card(const Plan& plan, const MixAim& aim);
 
+/// Turns a card of the same plan to the keeper's own share of reverse-osmosis water, 0 to 1: only the salts are chosen.
+void take_share(const Plan& plan, double ro_fraction, RecipeCard& card);
+
 /// The shared windows over the plan's stock.
 Windows windows_of(const Plan& plan, const Catalog& catalog);
 

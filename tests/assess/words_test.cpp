@@ -35,20 +35,23 @@ int words_in(const std::string& text) {
   return words;
 }
 
-/// Fish that swim already where a kit reads ammonia and nitrite: no plan drawn at random is sure to have it.
-NamedPlan tank_that_is_not_ready() {
-  NamedPlan named{"not ready", many_plans().front().plan};
+/// What no plan drawn at random is sure to have: fish that swim already where a kit reads ammonia and nitrite, and an aimed pH
+/// that its carbonate hardness does not give.
+std::vector<NamedPlan> plans_of_rare_trouble() {
+  NamedPlan not_ready{"not ready", many_plans().front().plan};
   for (const NamedPlan& one : many_plans())
-    if (one.name == "riverbank.json" || one.name == "riverbank") named.plan = one.plan;
-  named.plan.measured =
+    if (one.name == "riverbank.json" || one.name == "riverbank") not_ready.plan = one.plan;
+  NamedPlan out_of_reach{"out of reach", not_ready.plan};
+  not_ready.plan.measured =
       Measured{.date = "", .temperature_c = 25, .ph = 7.8, .ammonia_mg_l = 1, .nitrite_mg_l = 0.5, .other_keys = ""};
-  for (Group& group : named.plan.stock) group.have = group.count;
-  return named;
+  for (Group& group : not_ready.plan.stock) group.have = group.count;
+  out_of_reach.plan.water = WaterAim{.temperature_c = 25, .ph = 9, .gh_dgh = 7, .kh_dkh = 3, .other_keys = ""};
+  return {not_ready, out_of_reach};
 }
 
 /// Every finding of every plan in all three views, each text once.
 void each_finding(const std::function<void(const NamedPlan&, const Finding&)>& look) {
-  static const NamedPlan not_ready = tank_that_is_not_ready();
+  static const std::vector<NamedPlan> rare = plans_of_rare_trouble();
   static const auto all = [] {
     std::vector<std::pair<const NamedPlan*, Finding>> found;
     std::set<std::string> heard;
@@ -62,7 +65,7 @@ void each_finding(const std::function<void(const NamedPlan&, const Finding&)>& l
       }
     };
     for (const NamedPlan& named : many_plans()) listen(named);
-    listen(not_ready);
+    for (const NamedPlan& named : rare) listen(named);
     return found;
   }();
   for (const auto& [named, finding] : all) look(*named, finding);

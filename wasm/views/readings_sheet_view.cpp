@@ -171,13 +171,8 @@ void draw_readings_sheet(Ui& ui, const Look& look, const Box& box, ReadingsSheet
   const SheetCard card = begin_sheet(ui, "readings", box, {760, 560}, "Readings", out);
   Box body = card.body;
   body.cut_top(6);
-  if (!mine.sentence.empty()) {
-    const Pen pen = pen_of(ui);
-    const Box said = body.cut_top(wrapped_height(pen, type::small, mine.sentence, body.w - 16) + 12);
-    draw_panel(pen, said, ui.palette->callSoft, 0, 4);
-    draw_wrapped(pen, type::small, {said.x + 8, said.y + 6}, said.w - 16, ui.palette->ink, mine.sentence);
-    add_spot(ui, "readings.sentence", said, mine.sentence);
-  }
+  if (!mine.sentence.empty())
+    draw_sentence(ui, "readings.sentence", body.cut_top(sentence_height(pen_of(ui), mine.sentence, body.w)), mine.sentence);
   Column column = begin_column(ui, "readings.all", body, ui.palette->raised, true);
   const bool wide = body.w >= 560;
   const float gap = 32, w = column.content.w - 10, half = wide ? std::floor((w - gap) * 0.46f) : w;

@@ -57,6 +57,17 @@ Box middle_of(const Box& area) {
 
 }  // namespace
 
+float sentence_height(const Pen& pen, std::string_view sentence, float width) {
+  return wrapped_height(pen, type::small, sentence, width - 16) + 12;
+}
+
+void draw_sentence(Ui& ui, std::string_view id, const Box& box, std::string_view sentence) {
+  const Pen pen = pen_of(ui);
+  draw_panel(pen, box, ui.palette->callSoft, 0, 4);
+  draw_wrapped(pen, type::small, {box.x + 8, box.y + 6}, box.w - 16, ui.palette->ink, sentence);
+  add_spot(ui, id, box, sentence);
+}
+
 SheetCard begin_sheet(Ui& ui, std::string_view id, const Box& window, ImVec2 most, std::string_view heading, Actions& out) {
   const Box area = middle_of(window);
   constexpr float margin = 8, ring = 3, pad = 16, head = 44;

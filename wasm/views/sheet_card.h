@@ -21,6 +21,10 @@ struct SheetCard {
 SheetCard begin_sheet(Ui& ui, std::string_view id, const Box& area, ImVec2 most, std::string_view heading, Actions& out);
 void end_sheet();
 
+/// Why the last number changed nothing, in a box `sentence_height` high for its width. Spot: `id`.
+float sentence_height(const Pen& pen, std::string_view sentence, float width);
+void draw_sentence(Ui& ui, std::string_view id, const Box& box, std::string_view sentence);
+
 /// A row with its name at the left; returns the box for its control, `width` wide, at the right.
 Box sheet_row(Ui& ui, const Box& row, std::string_view name, float width);
 

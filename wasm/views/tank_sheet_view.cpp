@@ -419,12 +419,8 @@ void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& m
   Column column = begin_column(ui, "tank_sheet.own", body, ui.palette->raised);
   Stack stack{{column.content.x, column.content.y, column.content.w - 12, 0}};
   if (!mine.sentence.empty()) {
-    const Pen pen = pen_of(ui);
-    const float h = wrapped_height(pen, type::small, mine.sentence, stack.box.w - 16) + 12;
-    const Box said = stack.take(h, 8);
-    draw_panel(pen, said, ui.palette->callSoft, 0, 4);
-    draw_wrapped(pen, type::small, {said.x + 8, said.y + 6}, said.w - 16, ui.palette->ink, mine.sentence);
-    add_spot(ui, "tank_sheet.sentence", said, mine.sentence);
+    draw_sentence(ui, "tank_sheet.sentence", stack.take(sentence_height(pen_of(ui), mine.sentence, stack.box.w), 8),
+                  mine.sentence);
   }
   if (!wide) draw_sizes(sheet, stack.take(190, 8));
   stack.skip(draw_shapes(sheet, {stack.box.x, stack.y(), stack.box.w, 0}));

@@ -8,6 +8,7 @@
 #include "draw/buttons.h"
 #include "draw/panels.h"
 #include "views/pane.h"
+#include "views/sheet_card.h"
 #include "views/water_desk.h"
 
 namespace shoalwright {
@@ -20,11 +21,8 @@ constexpr float pad = 16, bar = 8;  // bar: what the scroll bar takes of the rig
 void draw_sentence(WaterDesk& desk, Stack& stack) {
   const std::string& sentence = desk.mine.sentence;
   if (sentence.empty()) return;
-  const Pen pen = pen_of(desk.ui);
-  const Box said = stack.take(wrapped_height(pen, type::small, sentence, stack.box.w - 16) + 12, 8);
-  draw_panel(pen, said, desk.ui.palette->callSoft, 0, 4);
-  draw_wrapped(pen, type::small, {said.x + 8, said.y + 6}, said.w - 16, desk.ui.palette->ink, sentence);
-  add_spot(desk.ui, "water_sheet.sentence", said, sentence);
+  draw_sentence(desk.ui, "water_sheet.sentence", stack.take(sentence_height(pen_of(desk.ui), sentence, stack.box.w), 8),
+                sentence);
 }
 
 /// The way out, over the top right corner of what comes first there.

@@ -30,24 +30,6 @@ MixAim aim_of(const WaterWork& work) {
   return aim;
 }
 
-/// The card with the keeper's own share of reverse-osmosis water: only the salts are chosen.
-void take_share(WaterWork& work, double ro_fraction) {
-  RecipeCard& card = work.card;
-  const std::vector<std::string>& have = work.plan.salts;
-  card.recipe = recipe_at(work.plan.source, card.aim, have, ro_fraction);
-  card.salts.clear();
-  for (const SaltDose& dose : card.recipe.salts) card.salts.push_back({dose.salt, dose.mg_l * card.for_l / 1000});
-  if (card.recipe.ro_fraction) {
-    card.ro_l = *card.recipe.ro_fraction * card.for_l;
-    card.tap_l = card.for_l - *card.ro_l;
-    card.ro_l_week = *card.ro_l * 7 / card.every_days;
-    card.ro_l_year = *card.ro_l * 365 / card.every_days;
-    card.reject_l = Range{ro_reject_l_per_l.low * *card.ro_l, ro_reject_l_per_l.high * *card.ro_l};
-  }
-  card.way = getting_there(work.plan.source, tank_water_now(work.plan), card.aim, card.recipe, have, card.fraction);
-  card.says = recipe_says(work.plan, card);
-}
-
 }  // namespace
 
 bool has_own_hardness(const Plan& plan) { return plan.water && (plan.water->gh_dgh || plan.water->kh_dkh); }
@@ -72,7 +54,7 @@ std::shared_ptr<const WaterWork> water_work(const Look& look, const WaterChoices
     work->towards = Towards::middle;
   work->card = recipe_card(work->plan, aim_of(*work));
   work->usual_ro_fraction = work->card.recipe.ro_fraction;
-  if (choices.ro_fraction) take_share(*work, *choices.ro_fraction);
+  if (choices.ro_fraction) take_share(work->plan, *choices.ro_fraction, work->card);
   if (work->windows.gh_dgh.tolerated && work->windows.kh_dkh.tolerated) {
     const Recipe least = recipe_for(work->plan.source, least_ro_aim(work->plan, work->windows), work->plan.salts);
     const bool inside = std::none_of(least.missed.begin(), least.missed.end(),

@@ -166,9 +166,10 @@ void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& fin
 std::string json_number(double value) { return short_text(value, 4); }
 
 std::string line_json(const std::vector<LinePoint>& line) {
+  const auto not_beyond = [](double x_cm) { return std::floor(x_cm * 1e4) / 1e4; };  // the last point stands at the glass
   std::string json = "[";
   for (const LinePoint& point : line)
-    json += (json.size() > 1 ? ",[" : "[") + json_number(point.x_cm) + "," + json_number(point.rise_cm) + "]";
+    json += (json.size() > 1 ? ",[" : "[") + json_number(not_beyond(point.x_cm)) + "," + json_number(point.rise_cm) + "]";
   return json + "]";
 }
 

@@ -34,7 +34,8 @@ std::vector<Part> layer_parts(const Facts& facts, std::size_t layer) {
   for (const Kept& kept : facts.stock) {
     if (!kept.species) continue;
     const Demand demand = demand_of(kept, facts.bodies);
-    parts.push_back({&kept, demand.count * demand.personal_l * demand.depth[layer] / open_l(demand, water, layer)});
+    const double open = open_l(demand, water, layer);  // 0 where a body is too large for the level: it takes nothing there
+    parts.push_back({&kept, open > 0 ? demand.count * demand.personal_l * demand.depth[layer] / open : 0});
   }
   return parts;
 }

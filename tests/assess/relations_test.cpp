@@ -220,6 +220,8 @@ TEST(RemovedCulprit, TakesItsPairFindingsAlongAndBringsNothingNewAboutTheVictim)
             << named.name;
         if (std::find(finding.species.begin(), finding.species.end(), victim) == finding.species.end()) continue;
         if (finding.severity == Severity::note) continue;
+        // Crowding names who takes most: with the largest gone the next ones are named.
+        if (begins_with(finding.rule, "crowding-") && !graver_than(finding.severity, worst_of(before, finding.rule))) continue;
         if (finding.rule == "oxygen" && !before.air.dawn_mg_l) continue;  // without a shared temperature it was not judged
         EXPECT_TRUE(known.count({finding.rule, victim}))
             << named.name << ": " << finding.rule << " about " << victim << "; before " << said(before);
@@ -413,7 +415,8 @@ TEST(AssumedValues, NeverMakeAnythingGraver) {
     known.assumed.clear();
     guessed.assumed = {"/feeding", "/measured", "/planting", "/source", "/substrate", "/tank", "/upkeep", "/water"};
     const Assessment sure = assess_at_once(known, catalog()), unsure = assess_at_once(guessed, catalog());
-    ASSERT_EQ(sure.findings.size(), unsure.findings.size()) << named.name;
+    // An edge of the water is left out where it is no graver than that two kinds do not meet.
+    ASSERT_GE(sure.findings.size(), unsure.findings.size()) << named.name;
     EXPECT_EQ(sure.room.layers, unsure.room.layers);
     EXPECT_EQ(sure.tightest, unsure.tightest);
     for (const Finding& finding : unsure.findings)

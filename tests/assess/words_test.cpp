@@ -2,6 +2,7 @@
 // How findings are worded, over every plan and every rule.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cctype>
 #include <functional>
 #include <set>
@@ -21,7 +22,10 @@ std::string without_names(std::string text, const Plan& plan) {
   for (const Species& species : catalog().species) names.insert(display_name(species));
   for (const Species& species : plan.own_species) names.insert(display_name(species));
   for (const Group& group : plan.stock) names.insert(group.species);
-  for (std::string name : names)
+  std::vector<std::string> longest_first(names.begin(), names.end());
+  std::stable_sort(longest_first.begin(), longest_first.end(),
+                   [](const std::string& a, const std::string& b) { return a.size() > b.size(); });
+  for (std::string name : longest_first)
     for (int pass = 0; pass < 2; ++pass) {
       for (std::size_t at; (at = text.find(name)) != std::string::npos;) text.replace(at, name.size(), "1");
       if (!name.empty() && name[0] >= 'a' && name[0] <= 'z') name[0] = static_cast<char>(name[0] - 'a' + 'A');

@@ -166,7 +166,8 @@ TEST(Screens, AFishDraggedFromTheShelfIsShownBeforeItIsDroppedAndStaysAfter) {
     Screen screen({.theme = theme});
     const std::string barb = "puntigrus-tetrazona";
     const Assessment before = screen.app().now;
-    bring_into_sight(screen, "shelf.row/" + barb);
+    screen.app().views.shelf.search = "tiger barb";
+    screen.frames(2);
     screen.drag("shelf.row/" + barb, in_the_tank(screen));
     ASSERT_TRUE(screen.app().held.has_value());
     EXPECT_TRUE(screen.app().held->over_tank);

@@ -154,8 +154,15 @@ void SideDesk::rest() {
   for (int i = 0; i < 40 && platform::headless::record().frames_owed > 0; ++i) frame();
 }
 
-ImVec2 SideDesk::middle(const std::string& id) const {
+ImVec2 SideDesk::middle(const std::string& id) {
+  constexpr std::string_view row = "shelf.row/";
   const Spots::Spot* found = spot(id);
+  if (id.starts_with(row) && (found == nullptr || !found->visible)) {
+    const Species* kind = find_species(catalog, id.substr(row.size()));
+    shelf.search = kind ? kind->name.scientific : "";
+    frames(2);
+    found = spot(id);
+  }
   EXPECT_NE(found, nullptr) << id;
   if (found == nullptr) return {-1, -1};
   EXPECT_TRUE(found->visible) << id;

@@ -30,7 +30,7 @@ class SideDesk {
   void rest();
 
   const Spots::Spot* spot(const std::string& id) const { return ui.spots.find(id); }
-  ImVec2 middle(const std::string& id) const;
+  ImVec2 middle(const std::string& id);
   void move_to(ImVec2 at);
   void press();
   void release();

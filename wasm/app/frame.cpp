@@ -61,6 +61,7 @@ void draw_centre(App& app, const Look& look, Box box, Actions& out) {
 
 /// Desktop: shelf, tank, assessment side by side; between 900 and 1200 px the shelf folds to a rail.
 void draw_wide(App& app, const Look& look, Box box, Actions& out) {
+  app.views.shelf.page = 0;
   const bool large = box.w >= 1700;
   const bool folded = box.w < 1200;
   const Box assessment = box.cut_right(large ? 400.0f : folded ? 320.0f : 364.0f);
@@ -78,6 +79,13 @@ void draw_wide(App& app, const Look& look, Box box, Actions& out) {
     draw_held(app.ui, look, {shelf.x, shelf.y, folded ? 296.0f : shelf.w, shelf.h}, app.views.held, out);
 }
 
+/// Makes the panel that was just drawn as high as the column in it wants, from the next frame on.
+void follow_content(const Ui& ui, float& height) {
+  if (std::fabs(ui.column_lack) < 0.5f) return;
+  height += ui.column_lack;
+  platform::wake(1);
+}
+
 /// Narrow windows: the tank on top, everything else one below the other in a column that scrolls.
 void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
   const Box tank = box.cut_top(std::min(box.h * 0.42f, std::max(240.0f, box.w * 0.62f + 44)));
@@ -87,9 +95,14 @@ void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
   Column column = begin_column(app.ui, "narrow", box, app.ui.palette->ground);
   Stack stack{{column.content.x, column.content.y, column.content.w, 0}};
   draw_gives_first(app.ui, look, stack.take(box.w < 600 ? 168.0f : first_height), app.views.gives_first, out);
-  draw_stock(app.ui, look, stack.take(330), app.views.stock, out);
-  draw_shelf(app.ui, look, stack.take(520), app.views.shelf, out);
-  draw_assessment(app.ui, look, stack.take(820), app.views.assessment, out);
+  NarrowHeights& heights = app.views.narrow;
+  draw_stock(app.ui, look, stack.take(heights.stock), app.views.stock, out);
+  follow_content(app.ui, heights.stock);
+  app.views.shelf.page = std::max(app.views.shelf.page, 8);
+  draw_shelf(app.ui, look, stack.take(heights.shelf), app.views.shelf, out);
+  follow_content(app.ui, heights.shelf);
+  draw_assessment(app.ui, look, stack.take(heights.assessment), app.views.assessment, out);
+  follow_content(app.ui, heights.assessment);
   end_column(app.ui, column, stack.at);
   if (look.held && platform::have_rest())
     draw_held(app.ui, look, {box.x, box.y, std::min(box.w, 320.0f), box.h}, app.views.held, out);

@@ -71,6 +71,7 @@ void end_column(Ui& ui, Column& column, float content_height) {
   const Palette& p = *ui.palette;
   const Box& view = column.view;
   const float most = content_height - view.h;
+  ui.column_lack = most;
   if (most > 0.5f) {
     scroll_by_finger(ui, column, most);
     if (column.reads) scroll_by_pages(column, most);
@@ -91,7 +92,7 @@ void end_column(Ui& ui, Column& column, float content_height) {
 }
 
 ListRowAnswer list_row(Ui& ui, std::string_view id, const Box& box, std::string_view label, const ListRow& row) {
-  const ItemLook look{.rounding = 2, .ring = Ring::inside, .exact = true, .allow_over = true};
+  const ItemLook look{.rounding = 2, .ring = Ring::inside, .exact = true, .arrows_only = row.arrows_only, .allow_over = true};
   ListRowAnswer answer{.item = item(ui, id, box, label, look)};
   const Item& of = answer.item;
   const Pen pen = pen_of(ui);

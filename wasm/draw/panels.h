@@ -33,6 +33,7 @@ struct ListRow {
   bool lifted = false;  ///< in hand: a dashed slot stays behind
   bool chosen = false;
   bool rule_above = true;
+  bool arrows_only = false;  ///< Tab stops at another row of its list
 };
 struct ListRowAnswer {
   Item item;

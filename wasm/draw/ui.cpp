@@ -117,9 +117,11 @@ Item item(Ui& ui, std::string_view id, const Box& box, std::string_view label, c
   ImGui::SetCursorScreenPos(hit.min());
   if (!look.enabled) ImGui::BeginDisabled();
   if (look.repeat) ImGui::PushItemFlag(ImGuiItemFlags_ButtonRepeat, true);
+  if (look.arrows_only) ImGui::PushItemFlag(ImGuiItemFlags_NoTabStop, true);
   if (look.allow_over) ImGui::SetNextItemAllowOverlap();
   got.pressed = ImGui::InvisibleButton(name.c_str(), {std::max(1.0f, hit.w), std::max(1.0f, hit.h)},
                                        look.pointer_only ? ImGuiButtonFlags_None : ImGuiButtonFlags_EnableNav);
+  if (look.arrows_only) ImGui::PopItemFlag();
   if (look.repeat) ImGui::PopItemFlag();
   if (ui.focus_wanted == id && look.enabled) {
     take_keyboard();
@@ -136,7 +138,7 @@ Item item(Ui& ui, std::string_view id, const Box& box, std::string_view label, c
     ui.ring_id = name;
   }
   if (!look.enabled) ImGui::EndDisabled();
-  if (look.enabled && !look.pointer_only) platform::tab_stop();
+  if (look.enabled && !look.pointer_only && !look.arrows_only) platform::tab_stop();
   if (got.hovered && look.text_cursor) ImGui::SetMouseCursor(ImGuiMouseCursor_TextInput);
   add_spot(ui, id, box, label, look.enabled);
   return got;

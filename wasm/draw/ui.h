@@ -27,6 +27,7 @@ struct Ui {
   std::string ring_id, ring_id_before;   ///< the item with the ring in this frame and in the last
   std::string dragged_id;                ///< the row whose drag has been told
   std::string finger_column;             ///< the column that a finger is scrolling
+  float column_lack = 0;                 ///< what the last column's content was higher than its view; below 0: lower
   std::vector<Box> items, items_before;  ///< boxes of this frame's items and of the last one's
   float menu_width = 0;                  ///< of the menu being drawn
   double ring_since_s = 0;               ///< since when the ring stands where it stands
@@ -60,6 +61,7 @@ struct ItemLook {
   bool exact = false;         ///< keep the hit area as small as the box (neighbours touch on all sides)
   bool exact_across = false;  ///< only its width (neighbours at the sides)
   bool pointer_only = false;  ///< not reached by Tab: something else does the same by keyboard
+  bool arrows_only = false;   ///< one of many of a list: the arrow keys reach it, Tab only another one of them
   bool allow_over = false;    ///< items submitted later, on top of this one, come first
   bool text_cursor = false;
 };

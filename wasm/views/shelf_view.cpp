@@ -23,7 +23,7 @@
 namespace shoalwright {
 namespace {
 
-constexpr float margin = 12, row_height = 58;
+constexpr float margin = 12, row_height = 58, more_height = 48;
 constexpr std::array<std::string_view, 4> level_words = {"Surface", "Upper", "Middle", "Floor"};
 constexpr std::array<std::string_view, 3> order_words = {"Closest fit first", "Name", "Size"};
 /// What the stock list calls its rows; one of them let go over the shelf is taken out.
@@ -169,12 +169,13 @@ void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, 
   draw_text(pen, type::small, {x, y}, answer->loud() ? p.call : p.ink2, elided(pen, type::small, words, box.right() - 8 - x));
 }
 
-void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, ShelfState& mine, bool first, Actions& out) {
+void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, ShelfState& mine, bool first, bool tab_stop,
+             Actions& out) {
   const ShelfAnswer* answer = answer_of(mine.work, species.id);
   const bool lifted = look.held && look.held->species && look.held->species->id == species.id;
   const std::string id = "shelf.row/" + species.id;
   const std::string label = capital(display_name(species)) + ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
-  const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first});
+  const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first, .arrows_only = !tab_stop});
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
     draw_kind_card(ui, look, species, box);
@@ -198,12 +199,14 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   }
 }
 
-/// A long shelf is mostly out of sight. Some rows beyond are there for the Tab key, which scrolls on from row to row, and the one
-/// that it is at.
+bool has_ring(const Ui& ui, const Species& species) { return ui.ring_id_before == "shelf.row/" + species.id; }
+
+/// A long shelf is mostly out of sight. Some rows beyond are there for the arrow keys, which scroll on from row to row, and the
+/// one that they are at.
 bool is_wanted(const Ui& ui, const Box& row, const Species& species) {
   constexpr float beyond = 4 * row_height;
-  return ImGui::IsRectVisible({row.x, row.y - beyond}, {row.right(), row.bottom() + beyond}) ||
-         ui.ring_id_before == "shelf.row/" + species.id;
+  return ImGui::IsRectVisible({row.x, row.y - beyond}, {row.right(), row.bottom() + beyond}) || has_ring(ui, species) ||
+         ui.focus_wanted == "shelf.row/" + species.id;
 }
 
 /// Nothing to show: says why, and what to press.
@@ -303,14 +306,21 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
   Column column = begin_column(ui, "shelf rows", rest, ui.palette->panel);
   if (mine.rows.kinds.empty()) draw_nothing(ui, look, {column.content.x, column.content.y, column.content.w, rest.h}, mine);
   Stack stack{column.content};
-  bool first = true;
   // A copy of the pointers: what a row does may list them anew.
-  const std::vector<const Species*> kinds = mine.rows.kinds;
+  std::vector<const Species*> kinds = mine.rows.kinds;
+  const bool more = mine.page > 0 && kinds.size() > static_cast<std::size_t>(mine.page);
+  if (more) kinds.resize(static_cast<std::size_t>(mine.page));
+  // The row that has the keyboard is the one that Tab stops at, else the first in sight.
+  const bool on_a_row = std::any_of(kinds.begin(), kinds.end(), [&](const Species* kind) { return has_ring(ui, *kind); });
+  bool stops = false;
   for (const Species* kind : kinds) {
     const Box row = stack.take(row_height);
-    if (is_wanted(ui, row, *kind)) one_row(ui, look, row, *kind, mine, first, out);
-    first = false;
+    if (!is_wanted(ui, row, *kind)) continue;
+    const bool tab_stop = on_a_row ? has_ring(ui, *kind) : !stops && ImGui::IsRectVisible(row.min(), row.max());
+    stops = stops || tab_stop;
+    one_row(ui, look, row, *kind, mine, kind == kinds.front(), tab_stop, out);
   }
+  if (more && button(ui, "shelf.more", stack.take(more_height).inset(margin, 8).min(), "Show more").pressed) mine.page += 12;
   end_column(ui, column, stack.at);
   draw_rule_down(pen, whole.right() - 1, whole.y, whole.bottom(), ui.palette->line);
   take_back(ui, look, whole, out);

@@ -16,6 +16,11 @@
 
 namespace shoalwright {
 
+/// In a narrow window each panel is as high as what is in it, so that a finger scrolls the page and nothing inside it.
+struct NarrowHeights {
+  float stock = 330, shelf = 760, assessment = 820;
+};
+
 struct ViewStates {
   ShelfState shelf;
   HeldState held;
@@ -27,6 +32,7 @@ struct ViewStates {
   TankSheetState tank_sheet;
   WaterSheetState water_sheet;
   ReadingsSheetState readings_sheet;
+  NarrowHeights narrow;
 };
 
 }  // namespace shoalwright

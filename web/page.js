@@ -209,6 +209,19 @@ export const page = {
     say_timer = setTimeout(() => { by_id('live').textContent = text; }, SAY_AFTER_MS);
   },
   set_plan_text,
+  /** A page of its own on paper; on the screen it is not seen. */
+  print_page(text) {
+    const paper = document.createElement('article');
+    paper.id = 'paper';
+    document.body.append(paper);
+    document.body.classList.add('on-paper');
+    plan_text(paper)(text);
+    addEventListener('afterprint', () => {
+      paper.remove();
+      document.body.classList.remove('on-paper');
+    }, { once: true });
+    setTimeout(print);  // the dialogue holds everything up: not within a frame
+  },
   set_title(title) { document.title = title; },
 };
 

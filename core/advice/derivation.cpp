@@ -8,8 +8,10 @@
 #include "stocking/limits.h"
 #include "stocking/load.h"
 #include "stocking/oxygen_use.h"
+#include "stocking/plant_growth.h"
 #include "stocking/ration.h"
 #include "stocking/stock.h"
+#include "stocking/top_off.h"
 #include "tank/heat.h"
 #include "units/text.h"
 #include "water/carbonate.h"
@@ -91,8 +93,11 @@ void tell_plants(Teller& t) {
   t.input("Dry plants", plants_dry_g(t.plan), 0, "g");
   t.input("Ammonia nitrogen", t.assessment.load.tan_mg_d, 0, "mg a day");
   t.told.source = "Growth: Nielsen & Sand-Jensen 1991, Aquatic Botany. Nitrogen in plants: Hill 1979. Half: common practice.";
+  if (const std::optional<double> peak = nitrate_peak_with_plants(t.plan, t.assessment.load, t.assessment.volume))
+    t.input("Nitrate before a change would then be", *peak, 0, "mg/L");
   t.told.validity =
-      "Only what is cut and taken out has left the tank; in little light plants take nothing. No verdict counts on it.";
+      "Only what is cut and taken out has left the tank; in little light plants take nothing, and dying leaves give it back. "
+      "So no verdict counts on it.";
 }
 
 void tell_saw_tooth(Teller& t, bool needed) {
@@ -207,8 +212,25 @@ void tell_evaporation(Teller& t) {
   t.told.validity = "Air at half of its damp, hardly moving. A gap in the lid lets out more.";
 }
 
+std::optional<TopOff> top_off_of(const Plan& plan, const Assessment& a) {
+  return top_off(plan, a.volume.net_l, a.heat.evaporation_l_d);
+}
+
+void tell_top_off(Teller& t) {
+  t.told.formula = "GH of the tap × vapour of 30 days ÷ water";
+  t.input("Turns to vapour", t.assessment.heat.evaporation_l_d, 2, "L a day");
+  t.net_volume();
+  t.input("GH of the tap", t.plan.source.gh_dgh, 1, "°dH");
+  const std::optional<TopOff> adds = top_off_of(t.plan, t.assessment);
+  t.input("KH that it adds", adds->kh_dkh_month, 1, "°dH");
+  if (adds->nitrate_mg_l_month) t.input("Nitrate that it adds", *adds->nitrate_mg_l_month, 1, "mg/L");
+  t.input("GH with tap water changed too, at most", adds->settles_gh_dgh, 1, "°dH");
+  t.told.source = "Balance of mass: vapour leaves behind what was dissolved in it. Vapour: see there.";
+  t.told.validity = "Topped up with tap water. RO or rain water adds nothing; changes take out what has come together.";
+}
+
 /// The number itself, to see whether there is one.
-std::optional<double> value_of(Number number, const Assessment& a) {
+std::optional<double> value_of(Number number, const Plan& plan, const Assessment& a) {
   switch (number) {
     case Number::net_volume: return a.volume.net_l;
     case Number::co2: return a.water.co2_mg_l;
@@ -226,6 +248,10 @@ std::optional<double> value_of(Number number, const Assessment& a) {
     case Number::heat_loss: return a.heat.loss_w;
     case Number::heater: return a.heat.heater_needed_w;
     case Number::evaporation: return a.heat.evaporation_l_d;
+    case Number::top_off: {
+      const std::optional<TopOff> adds = top_off_of(plan, a);
+      return adds ? adds->gh_dgh_month : std::nullopt;
+    }
   }
   return std::nullopt;
 }
@@ -233,7 +259,7 @@ std::optional<double> value_of(Number number, const Assessment& a) {
 }  // namespace
 
 std::optional<Derivation> derivation_of(Number number, const Plan& plan, const Catalog& catalog, const Assessment& assessment) {
-  if (!value_of(number, assessment)) return std::nullopt;
+  if (!value_of(number, plan, assessment)) return std::nullopt;
   const std::vector<Kept> stock = resolve_stock(plan, catalog);
   Teller t{plan, assessment, stock, {}};
   switch (number) {
@@ -253,6 +279,7 @@ std::optional<Derivation> derivation_of(Number number, const Plan& plan, const C
     case Number::heat_loss: tell_heat(t, false); break;
     case Number::heater: tell_heat(t, true); break;
     case Number::evaporation: tell_evaporation(t); break;
+    case Number::top_off: tell_top_off(t); break;
   }
   return std::move(t.told);
 }

@@ -29,6 +29,7 @@ enum class Number {
   heat_loss,
   heater,
   evaporation,
+  top_off,
 };
 
 /// How a number comes about, in words and signs for the reader: metric.

@@ -6,6 +6,7 @@
 
 #include "advice/recipe_card.h"
 #include "notebook/say.h"
+#include "plan/more_keys.h"
 #include "stocking/load.h"
 #include "stocking/stock.h"
 #include "tank/volume.h"
@@ -159,9 +160,11 @@ void say_tests(const FirstHelp& help, std::vector<std::string>& says) {
 
 }  // namespace
 
-FirstHelp first_help(const Plan& plan, const Catalog& catalog, std::optional<double> chloride_mg_l) {
+FirstHelp first_help(const Plan& plan, const Catalog& catalog) {
   FirstHelp help;
-  if (chloride_mg_l && *chloride_mg_l >= help_chloride_mg_l) help.nitrite_limit_mg_l = help_nitrite_mg_l;
+  if (plan.measured)
+    if (const std::optional<double> chloride = chloride_mg_l(*plan.measured); chloride && *chloride >= help_chloride_mg_l)
+      help.nitrite_limit_mg_l = help_nitrite_mg_l;
   if (!anybody_swims(plan)) return help;
   const Plan there = with_swimmers(plan);
   const Windows windows = windows_of(there, catalog);

@@ -18,9 +18,11 @@ namespace shoalwright {
 inline constexpr double help_nh3_mg_l = limits::ammonia_nh3_allowed_mg_l;
 
 /// Nitrite, mg/L as NO2 (the same criteria, from memory), and where the water holds under `help_chloride_mg_l` of chloride, which
-/// is what protects gills from it. Chloride that is not known counts as little.
-inline constexpr double help_nitrite_mg_l = limits::nitrite_mg_l.strain,
-                        help_nitrite_low_chloride_mg_l = limits::nitrite_mg_l.watch, help_chloride_mg_l = 10;
+/// is what protects gills from it: the limits of the rule. Chloride that is not known counts as little here, where animals are in
+/// need.
+inline constexpr double help_nitrite_mg_l = limits::nitrite_steps_mg_l(false).strain,
+                        help_nitrite_low_chloride_mg_l = limits::nitrite_steps_mg_l(true).strain,
+                        help_chloride_mg_l = limits::nitrite_little_chloride_mg_l;
 
 /// Most of the water to change at once, and how many days ahead are told. Common practice, no source.
 inline constexpr double help_most_at_once = limits::change_largest;
@@ -60,7 +62,8 @@ struct FirstHelp {
 
 /// From what was measured: total ammonia, nitrite, pH, temperature. Where pH was not measured the tap's counts. Today's change
 /// brings both under their limits, at most half at once. The days after are worked out for a filter that takes up nothing yet and
-/// animals fed as before, which is the safe assumption; new water holds no ammonia and no nitrite. `chloride_mg_l`: of the tank.
-FirstHelp first_help(const Plan& plan, const Catalog& catalog, std::optional<double> chloride_mg_l = std::nullopt);
+/// animals fed as before, which is the safe assumption; new water holds no ammonia and no nitrite. Chloride: as measured
+/// (plan/more_keys.h).
+FirstHelp first_help(const Plan& plan, const Catalog& catalog);
 
 }  // namespace shoalwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -20,7 +21,8 @@ inline constexpr Range ro_reject_l_per_l{1, 4};
 
 struct SaltGrams {
   const Salt* salt = nullptr;
-  double grams = 0;  ///< for the whole of the new water
+  double grams = 0;      ///< for the whole of the new water
+  double weighed_g = 0;  ///< the same as a scale tells it (water/weighing.h)
   bool operator==(const SaltGrams&) const = default;
 };
 
@@ -35,6 +37,8 @@ struct RecipeCard {
   std::optional<double> ro_l_week, ro_l_year;
   std::optional<Range> reject_l;  ///< to the drain for one change
   std::vector<SaltGrams> salts;
+  MixedWater weighed;                        ///< what the weighed grams come to
+  bool by_hand = false;                      ///< the grams are the keeper's own
   std::optional<Recipe> with_usual_salts;    ///< where those at hand miss GH or KH by more than the usual three would
   std::vector<std::string> salts_not_known;  ///< ids in the plan that no known salt has
   GettingThere way;
@@ -49,6 +53,9 @@ RecipeCard recipe_card(const Plan& plan, const MixAim& aim);
 
 /// Turns a card of the same plan to the keeper's own share of reverse-osmosis water, 0 to 1: only the salts are chosen.
 void take_share(const Plan& plan, double ro_fraction, RecipeCard& card);
+
+/// Turns it to the keeper's own grams in the bucket too, of known salts: nothing is solved, what comes of it is told.
+void take_grams(const Plan& plan, double ro_fraction, std::span<const SaltGrams> grams, RecipeCard& card);
 
 /// The shared windows over the plan's stock.
 Windows windows_of(const Plan& plan, const Catalog& catalog);

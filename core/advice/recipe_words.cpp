@@ -9,7 +9,7 @@ namespace shoalwright {
 namespace {
 
 std::string litres(double l) { return amount(l, l < 100 ? 1 : 0, "L"); }
-std::string grams(double g) { return amount(g, g < 10 ? 1 : 0, "g"); }
+std::string grams(double g) { return amount(g, 3, "g"); }  // as many decimals as it was weighed to
 std::string degrees(double dh) { return amount(dh, 1, "°dH"); }
 
 std::string conditioner(const Plan& plan, double for_l) {
@@ -87,12 +87,13 @@ std::vector<std::string> recipe_says(const Plan& plan, const RecipeCard& card) {
   std::vector<std::string> says{conditioner(plan, card.for_l)};
   if (card.ro_l) says.push_back(mix(card));
   for (const SaltGrams& dose : card.salts)
-    says.push_back("Dissolve " + grams(dose.grams) + " " + std::string(dose.salt->name) +
-                   (dose.salt->needs_co2 ? " some days ahead: it needs CO2 and goes slowly." : "."));
+    if (dose.weighed_g > 0)
+      says.push_back("Dissolve " + grams(dose.weighed_g) + " " + std::string(dose.salt->name) +
+                     (dose.salt->needs_co2 ? " some days ahead: it needs CO2 and goes slowly." : "."));
   says.push_back("Bring it to " + (card.aim.temperature_c ? amount(*card.aim.temperature_c, 1, "°C") : "the tank's warmth") +
                  ", then let it in slowly.");
-  if (recipe.reached.gh_dgh && recipe.reached.kh_dkh)
-    says.push_back("It has GH " + amount(*recipe.reached.gh_dgh, 1, "") + " and KH " + degrees(*recipe.reached.kh_dkh) + ".");
+  if (card.weighed.gh_dgh && card.weighed.kh_dkh)
+    says.push_back("It has GH " + amount(*card.weighed.gh_dgh, 1, "") + " and KH " + degrees(*card.weighed.kh_dkh) + ".");
   if (recipe.reached.ph_in_tank)
     says.push_back("pH will follow: about " + span_of(recipe.reached.ph_in_tank->low, recipe.reached.ph_in_tank->high, 1, "") +
                    " at the usual CO2 of a tank. Do not add acid.");

@@ -7,6 +7,8 @@
 #include "edit/detail/lines.h"
 #include "plan/assumed.h"
 #include "plan/check.h"
+#include "tank/terrain.h"
+#include "tank/volume.h"
 
 namespace shoalwright {
 
@@ -152,6 +154,7 @@ struct Apply {
   void operator()(const SetTank& edit) {
     const Tank tank = tidied(edit.tank);
     Tank& now = plan.tank;
+    const double before_cm = inside_length_cm(now);
     set(plan, now.shape, tank.shape, "/tank/shape");
     set(plan, now.length_cm, tank.length_cm, "/tank/length_cm");
     set(plan, now.width_cm, tank.width_cm, "/tank/width_cm");
@@ -165,9 +168,15 @@ struct Apply {
     set(plan, now.fill_cm, tank.fill_cm, "/tank/fill_cm");
     set(plan, now.lid, tank.lid, "/tank/lid");
     now.other_keys = tank.other_keys;
+    if (!plan.substrate.line_cm.empty())
+      plan.substrate.line_cm = fitted(plan.substrate.line_cm, before_cm, inside_length_cm(now), now.height_cm);
   }
 
-  void operator()(const SetSubstrate& edit) { set(plan, plan.substrate, edit.substrate, "/substrate"); }
+  void operator()(const SetSubstrate& edit) {
+    Substrate substrate = edit.substrate;
+    if (substrate.kind == SubstrateKind::bare) substrate.line_cm.clear();
+    set(plan, plan.substrate, substrate, "/substrate");
+  }
 
   void operator()(const SetLid& edit) {
     plan.tank.lid = edit.lid;

@@ -61,9 +61,11 @@ struct PinPiece {
   std::size_t index = 0;
   bool pinned = true;
 };
+/// A terrain line that would not fit into it is squeezed to the same shares of the length.
 struct SetTank {
   Tank tank;
 };
+/// On a bare bottom no terrain line is left.
 struct SetSubstrate {
   Substrate substrate;
 };

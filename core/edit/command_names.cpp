@@ -70,8 +70,9 @@ struct NameOf {
   std::string operator()(const PinPiece& edit) const { return (edit.pinned ? "Lock " : "Unlock ") + piece(edit.index); }
   std::string operator()(const SetTank&) const { return "Change the tank"; }
   std::string operator()(const SetSubstrate& edit) const {
-    return edit.substrate.kind == before.substrate.kind ? "Substrate depth"
-                                                        : "Substrate: " + words_of(std::string(word_of(edit.substrate.kind)));
+    if (edit.substrate.kind != before.substrate.kind) return "Substrate: " + words_of(std::string(word_of(edit.substrate.kind)));
+    if (edit.substrate.line_cm == before.substrate.line_cm) return "Substrate depth";
+    return edit.substrate.line_cm.empty() ? "Level the substrate" : "Terrain line";
   }
   std::string operator()(const SetLid& edit) const {
     return !edit.lid ? "Lid not known" : *edit.lid ? "Add a lid" : "Take the lid off";

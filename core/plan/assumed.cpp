@@ -17,18 +17,22 @@ bool is_at_or_under(const std::string& pointer, const std::string& parent) {
 
 /// What a part of the plan is made of, where one value of it can be decided by itself.
 constexpr auto parts = std::to_array<std::string_view>({
-    "/tank/shape",          "/tank/length_cm", "/tank/width_cm",       "/tank/bow_cm",          "/tank/diameter_cm",
-    "/tank/side_cm",        "/tank/front_cm",  "/tank/outline_cm",     "/tank/height_cm",       "/tank/glass_mm",
-    "/tank/fill_cm",        "/tank/lid",       "/place/temperature_c", "/place/region",         "/source/temperature_c",
-    "/source/ph",           "/source/gh_dgh",  "/source/kh_dkh",       "/source/nitrate_mg_l",  "/source/disinfectant",
-    "/water/temperature_c", "/water/ph",       "/water/gh_dgh",        "/water/kh_dkh",         "/limits/nitrate_mg_l",
-    "/limits/co2_mg_l",     "/substrate/kind", "/substrate/front_cm",  "/substrate/back_cm",    "/gear/filter",
-    "/gear/heater_w",       "/gear/surface",   "/feeding/ration",      "/feeding/fasting_days", "/upkeep/change_fraction",
+    "/tank/shape",          "/tank/length_cm",    "/tank/width_cm",        "/tank/bow_cm",
+    "/tank/diameter_cm",    "/tank/side_cm",      "/tank/front_cm",        "/tank/outline_cm",
+    "/tank/height_cm",      "/tank/glass_mm",     "/tank/fill_cm",         "/tank/lid",
+    "/place/temperature_c", "/place/region",      "/source/temperature_c", "/source/ph",
+    "/source/gh_dgh",       "/source/kh_dkh",     "/source/nitrate_mg_l",  "/source/disinfectant",
+    "/water/temperature_c", "/water/ph",          "/water/gh_dgh",         "/water/kh_dkh",
+    "/limits/nitrate_mg_l", "/limits/co2_mg_l",   "/substrate/kind",       "/substrate/front_cm",
+    "/substrate/back_cm",   "/substrate/line_cm", "/gear/filter",          "/gear/heater_w",
+    "/gear/surface",        "/feeding/ration",    "/feeding/fasting_days", "/upkeep/change_fraction",
     "/upkeep/every_days",
 });
 
-/// Whether the tank has this part: what its shape does not have was not assumed either.
-bool is_there(const Tank& tank, std::string_view part) {
+/// Whether the plan has this part: what its shape of tank does not have was not assumed either.
+bool is_there(const Plan& plan, std::string_view part) {
+  const Tank& tank = plan.tank;
+  if (part == "/substrate/line_cm") return !plan.substrate.line_cm.empty();
   if (part == "/tank/length_cm") return tank.length_cm != 0;
   if (part == "/tank/width_cm") return tank.width_cm != 0;
   if (part == "/tank/bow_cm") return tank.bow_cm != 0;
@@ -89,7 +93,7 @@ void decide(Plan& plan, const std::string& pointer) {
     for (const std::string_view part : parts) {
       const std::string other(part);
       const bool apart = !is_at_or_under(other, pointer) && !is_at_or_under(pointer, other);
-      if (is_at_or_under(other, assumed) && apart && is_there(plan.tank, part)) split.push_back(other);
+      if (is_at_or_under(other, assumed) && apart && is_there(plan, part)) split.push_back(other);
     }
     if (split.size() == before) kept.push_back(assumed);  // a list: one decided entry says nothing about the others
   }

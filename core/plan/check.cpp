@@ -16,6 +16,7 @@ constexpr double most_ph = 14;
 constexpr double most_hardness_d = 200;        // dGH and dKH
 constexpr double most_dissolved_mg_l = 10000;  // nitrate, ammonia, nitrite, CO2
 constexpr double most_cm = 2000;
+constexpr double rounding = 1e-12;  // a point at the right pane may be off by what its length is rounded to
 constexpr double most_flow_l_h = 1e6, most_media_l = 1e4, most_heater_w = 1e5;
 constexpr double most_every_days = 3650;
 constexpr double most_ca_mg_ratio = 1000;
@@ -58,11 +59,29 @@ void check_waters(Checker& c, const Plan& plan) {
   if (plan.ca_mg_ratio) c.above_zero(*plan.ca_mg_ratio, most_ca_mg_ratio, "/ca_mg_ratio");
 }
 
+void check_line(Checker& c, const Plan& plan) {
+  const std::vector<LinePoint>& line = plan.substrate.line_cm;
+  const std::string place = "/substrate/line_cm";
+  if (line.empty()) return;
+  if (plan.substrate.kind == SubstrateKind::bare)
+    c.fail(place, "Expected no terrain line at " + place + ", where the bottom is bare.");
+  c.length(line.size(), most_line_points, place);
+  const double length_cm = line_length_cm(plan.tank), tallest_cm = plan.tank.height_cm;
+  for (std::size_t i = 0; i < line.size() && !c.error; ++i) {
+    c.within(line[i].x_cm, 0, length_cm * (1 + rounding), at(place, i) + "/0");
+    c.within(line[i].rise_cm, -tallest_cm, tallest_cm, at(place, i) + "/1");
+    if (i > 0 && !(line[i - 1].x_cm < line[i].x_cm))
+      c.fail(at(place, i) + "/0", "Expected points from left to right at " + place +
+                                      ", found one that is not right of the one before it at " + at(place, i) + "/0.");
+  }
+}
+
 void check_scape(Checker& c, const Plan& plan) {
   const Substrate& substrate = plan.substrate;
   const double deepest_cm = substrate.kind == SubstrateKind::bare ? 0 : plan.tank.height_cm;
   c.within(substrate.front_cm, 0, deepest_cm, "/substrate/front_cm");
   c.within(substrate.back_cm, 0, deepest_cm, "/substrate/back_cm");
+  check_line(c, plan);
   c.text(substrate.other_keys, "/substrate");
   c.length(plan.pieces.size(), most_pieces, "/pieces");
   for (std::size_t i = 0; i < plan.pieces.size() && !c.error; ++i) {

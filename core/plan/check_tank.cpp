@@ -1,4 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
 #include "plan/check.h"
 #include "plan/detail/checker.h"
 
@@ -107,6 +111,29 @@ std::optional<Error> check_tank(const Tank& tank) {
   Checker checker;
   check_tank(checker, tank);
   return checker.error;
+}
+
+double line_length_cm(const Tank& tank) {
+  switch (tank.shape) {
+    case Shape::rectangular:
+    case Shape::bow_front: return tank.length_cm;
+    case Shape::cylinder: return tank.diameter_cm;
+    case Shape::half_cylinder: {  // its flat pane stands across the middle of the circle
+      const double radius = tank.diameter_cm / 2, pane = tank.glass_mm / 10;
+      return 2 * std::sqrt(std::max(0.0, radius * radius - pane * pane));
+    }
+    case Shape::quarter_cylinder: {  // across the corner, from flat pane to flat pane
+      const double radius = tank.diameter_cm / 2, pane = tank.glass_mm / 10;
+      return std::numbers::sqrt2 * std::max(0.0, std::sqrt(std::max(0.0, radius * radius - pane * pane)) - pane);
+    }
+    case Shape::hexagon: return 2 * tank.side_cm;
+    case Shape::pentagon_corner: return std::numbers::sqrt2 * tank.side_cm;
+    case Shape::prism: break;
+  }
+  if (tank.outline_cm.empty()) return 0;
+  const auto [left, right] = std::minmax_element(tank.outline_cm.begin(), tank.outline_cm.end(),
+                                                 [](const Point& p, const Point& q) { return p.x_cm < q.x_cm; });
+  return right->x_cm - left->x_cm;
 }
 
 }  // namespace shoalwright

@@ -79,10 +79,18 @@ struct Limits {
 
 enum class SubstrateKind { bare, fine_sand, coarse_sand, smooth_gravel, sharp_gravel, planted_soil };
 
-/// A wedge from the front pane to the back pane; both depths 0 when bare.
+/// A point of a terrain line: what the substrate rises over its slope at x from the left inside glass, below it where negative.
+struct LinePoint {
+  double x_cm = 0, rise_cm = 0;
+  bool operator==(const LinePoint&) const = default;
+};
+
+/// A wedge from the front pane to the back pane, both depths 0 when bare, and over it hills and valleys as they are seen from the
+/// front: straight between the points of the line, level beyond the first and the last. What goes below the bottom is bare there.
 struct Substrate {
   SubstrateKind kind = SubstrateKind::bare;
   double front_cm = 0, back_cm = 0;
+  std::vector<LinePoint> line_cm = {};  ///< x rising; empty: the wedge alone
   std::string other_keys;
   bool operator==(const Substrate&) const = default;
 };

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "notebook/say.h"
+#include "plan/more_keys.h"
 #include "rules/limits.h"
 #include "rules/table.h"
 #include "rules/tell.h"
@@ -88,15 +89,20 @@ void judge_ammonia(const Facts& facts, Found& out) {
 void judge_nitrite(const Facts& facts, Found& out) {
   if (!facts.plan.measured->nitrite_mg_l) return;
   const double nitrite = rounded(*facts.plan.measured->nitrite_mg_l);
-  std::optional<Severity> severity = grade(nitrite, limits::nitrite_mg_l);
+  const std::optional<double> chloride = chloride_mg_l(*facts.plan.measured);
+  const bool little = chloride && *chloride < limits::nitrite_little_chloride_mg_l;
+  const Steps steps = limits::nitrite_steps_mg_l(little);
+  std::optional<Severity> severity = grade(nitrite, steps);
   if (!severity) return;
   severity = unless_assumed(facts.plan, softened(facts, *severity), {"/measured/nitrite_mg_l"});
   out.add("ammonia", *severity, "nitrite", nitrite, [&](Finding& finding) {
     finding.text = "Nitrite is at " + hundredths(nitrite);
-    finding.why = "Nitrite takes the place of oxygen in the blood. A settled filter leaves less than " +
-                  hundredths(limits::nitrite_mg_l.watch) + ", the trade's limit is " + hundredths(limits::nitrite_mg_l.strain) +
-                  "; chloride in hard tap water makes it milder.";
-    remedy_today(facts, nitrite, limits::nitrite_mg_l.watch, finding);
+    finding.why = "Nitrite takes the place of oxygen in the blood. A settled filter leaves less than " + hundredths(steps.watch);
+    finding.why +=
+        little ? "; with as little chloride as here, " + amount(*chloride, 1, "mg/L") +
+                     ", it is twice as bad: half of the trade's " + hundredths(limits::nitrite_mg_l.strain) + " is the limit."
+               : ", the trade's limit is " + hundredths(steps.strain) + "; chloride in hard tap water makes it milder.";
+    remedy_today(facts, nitrite, steps.watch, finding);
   });
 }
 

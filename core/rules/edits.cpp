@@ -165,6 +165,13 @@ void remedy_by_count(const Plan& plan, const Kept& kept, int count, Finding& fin
 
 std::string json_number(double value) { return short_text(value, 4); }
 
+std::string line_json(const std::vector<LinePoint>& line) {
+  std::string json = "[";
+  for (const LinePoint& point : line)
+    json += (json.size() > 1 ? ",[" : "[") + json_number(point.x_cm) + "," + json_number(point.rise_cm) + "]";
+  return json + "]";
+}
+
 std::vector<PatchStep> set_value(const Plan& plan, const std::string& pointer, std::string value_json) {
   if (is_fixed(plan, pointer)) return {};
   return {{"replace", pointer, std::move(value_json)}};

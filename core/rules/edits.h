@@ -46,6 +46,9 @@ std::string say_measures(const Piece& piece);
 /// So many pieces like this one put in. Empty where the pieces are pinned or the plan holds no more of them.
 std::vector<PatchStep> add_pieces(const Plan& plan, const Piece& piece, int count = 1);
 
+/// A terrain line as JSON text.
+std::string line_json(const std::vector<LinePoint>& line);
+
 /// A number as JSON text, at most four decimals.
 std::string json_number(double value);
 

@@ -55,7 +55,7 @@ std::string say_weeks(double weeks) {
 
 std::string say_a_week(const Fall& fall) {
   const double a_week = fall.a_day * days_a_week;
-  return a_week < 0.1 ? "less than 0.1" : amount(a_week, 1, "");
+  return a_week < 0.1 ? "less than 0.1 °dH" : amount(a_week, 1, "°dH");
 }
 
 // More change where that is enough, else water of a higher KH.
@@ -82,10 +82,10 @@ void tell(const Facts& facts, const Fall& fall, bool meant, Finding& finding) {
     finding.text = "KH falls to " + left + " between changes";
   finding.why = stays ? "New water brings KH " + amount(fall.kh, 1, "")
                       : "Turning ammonia into nitrate takes " + say_a_week(fall) + " of KH a week; " +
-                            (fall.unchanged ? "there were " : "new water brings ") + amount(fall.kh, 1, "") +
+                            (fall.unchanged ? "there were " : "new water brings ") + amount(fall.kh, 1, "°dH") +
                             (fall.unchanged ? " and no water is changed" : "");
   if (fall.a_day > 0 && fall.kh > 0) finding.why += ". Without a change all of it is gone in " + say_weeks(fall.weeks());
-  finding.why += ". Under " + amount(limits::kh_left_least_dkh, 1, "") + " pH may fall fast.";
+  finding.why += ". Under " + amount(limits::kh_left_least_dkh, 1, "°dH") + " pH may fall fast.";
   if (meant)
     finding.remedy = "Test KH every week";
   else

@@ -9,6 +9,7 @@
 #include "stocking/limits.h"
 #include "tank/glass.h"
 #include "tank/sizes.h"
+#include "tank/terrain.h"
 #include "units/text.h"
 
 namespace shoalwright {
@@ -57,6 +58,9 @@ std::vector<PatchStep> exchange_tank(const Plan& plan, const Tank& tank) {
   if (plan.tank.shape != Shape::rectangular) steps.push_back({"replace", "/tank/shape", "\"rectangular\""});
   for (const char* pointer : measures_to_drop(plan.tank.shape)) steps.push_back({"remove", pointer, ""});
   for (const auto& one : all) steps.push_back({"add", one.pointer, json_number(one.value)});
+  const std::vector<LinePoint>& line = plan.substrate.line_cm;
+  const std::vector<LinePoint> there = fitted(line, inside_length_cm(plan.tank), inside_length_cm(tank), tank.height_cm);
+  if (there != line) steps.push_back({"replace", "/substrate/line_cm", line_json(there)});
   for (const PatchStep& step : steps)
     if (is_fixed(plan, step.path)) return {};
   return steps;

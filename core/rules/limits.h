@@ -3,6 +3,7 @@
 
 #include "rules/grade.h"
 #include "stocking/limits.h"
+#include "water/gentle_change.h"
 
 namespace shoalwright {
 
@@ -112,12 +113,11 @@ inline constexpr double usual_co2_mg_l = 3;
 inline constexpr double acid_least_kh_dkh = 4;
 inline constexpr Steps acid_ph{never, error_ph, 0.5, never};
 
-// One change of water at once. pH: EU directive 2006/44/EC, an artificial change of 0.5 at most; past it by no more than a kit
-// reads wrong is a watch. GH and KH: a share of what it was, and more than a kit reads wrong. Temperature: public-aquarium
-// practice. Common practice, no source, where none is named.
-inline constexpr Steps change_ph{never, 0.5, 0.5 + error_ph, never};
-inline constexpr Steps change_hardness_share{never, 0.3, never, never};
-inline constexpr double change_temperature_c = 2;
+// One change of water at once (water/gentle_change.h, with the sources). pH: past it by no more than a kit reads wrong is a
+// watch. GH and KH: a share of what it was, and more than a kit reads wrong.
+inline constexpr Steps change_ph{never, change_most_ph, change_most_ph + error_ph, never};
+inline constexpr Steps change_hardness_share{never, change_most_share, never, never};
+inline constexpr double change_temperature_c = change_most_temperature_c;
 
 /// KH left before a change, dKH, and how far under the first it lies. Common practice, no source.
 inline constexpr double kh_left_least_dkh = 1.5;
@@ -136,6 +136,17 @@ inline constexpr Steps ammonia_nh3_mg_l{never, 0.005, ammonia_nh3_allowed_mg_l, 
 inline constexpr double ammonia_tan_mg_l = 0.25;
 /// Nitrite, mg/L as NO2: a trade association's limit is 0.2 (2008, from memory), guidance for laboratory zebrafish 0.1.
 inline constexpr Steps nitrite_mg_l{never, 0.1, 0.2, 1};
+/// Chloride, mg/L, under which nitrite is worse: it goes in by the gill's chloride pump (Tomasso, Simco & Davis 1979, Journal of
+/// the Fisheries Research Board of Canada 36: 1141-1144). The limit of 10 is a provincial guideline's (from memory); that all
+/// steps are halved under it, common practice, no source.
+inline constexpr double nitrite_little_chloride_mg_l = 10;
+constexpr Steps nitrite_steps_mg_l(bool little_chloride) {
+  const double part = little_chloride ? 0.5 : 1;
+  return {nitrite_mg_l.note, nitrite_mg_l.watch * part, nitrite_mg_l.strain * part, nitrite_mg_l.harm * part};
+}
+
+/// Weeks by which the first animals come before a new filter carries them (stocking/arrivals.h). Common practice, no source.
+inline constexpr Steps arrival_weeks_early{never, 0, 2, never};
 
 // Oxygen before dawn, mg/L, and how far under the first it lies. Common practice, no source; the frame is that of US EPA 1986 for
 // adult fish of warm water, 4.0 as the mean of the daily minima of a week and 3.0 at any time (from memory). Harm only where fish

@@ -106,7 +106,7 @@ std::string climbs(double peak_mg_l) {
 }
 
 void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
-  const std::string limit = amount(climb.limit, 0, "");
+  const std::string limit = amount(climb.limit, 0, "mg/L");
   if (climb.by_source()) {
     finding.text = "Tap nitrate is at " + amount(climb.source, 0, "mg/L");
     finding.why =
@@ -119,7 +119,7 @@ void tell_nitrate(const Facts& facts, const Climb& climb, Finding& finding) {
   finding.why = (climb.unchanged ? "No water is changed, so that nitrate climbs " + climbs(*climb.peak) + " in a year"
                                  : "Changing " + percent(upkeep.change_fraction) + " " + say_every(upkeep.every_days) +
                                        " lets it climb " + climbs(*climb.peak) + " before each change") +
-                "; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "") + ".";
+                "; the limit is " + limit + ", the tap brings " + amount(climb.source, 0, "mg/L") + ".";
   // The cause is named whatever may be done about it: upkeep can be pinned.
   const bool too_small = load_index(*nitrate_rise_mg_l_d(facts.load, facts.volume)) <= limits::nitrate_stock_cause;
   if (!climb.unchanged) finding.why += too_small ? " The change is too small." : " The stock makes more than changes can carry.";

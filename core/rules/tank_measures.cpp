@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // tank-length, tank-width, tank-height, tank-volume and swim-lane: what one adult asks of the tank, whatever the number.
 #include "notebook/say.h"
+#include "rules/lane_level.h"
 #include "rules/lane_move.h"
 #include "rules/larger_tank.h"
 #include "rules/limits.h"
@@ -37,14 +38,22 @@ void tell_length(const Facts& facts, const Kept& kept, const Fit& run, const Fit
   remedy_by_larger_tank(facts, kept, bearable_run_cm(kept), finding);
 }
 
-/// The smallest move of one piece that gives back the lane, or as much of it as a better grade wants.
+/// The smallest move of one piece that gives back the lane, or as much of it as a better grade wants; else the least that hills
+/// have to be lowered.
 bool remedy_by_move(const Facts& facts, const Kept& kept, const Fit& fit, Finding& finding) {
   const std::size_t level = main_layer(depth_shares(*kept.species));
   std::vector<double> wanted_cm;
   for (const double share : {lane_quiet_from, lane_note_from, lane_watch_from})
     if (share * fit.asked > fit.have) wanted_cm.push_back(share * fit.asked);
   const auto move = least_lane_move(facts, body_size_of(*kept.species), level, wanted_cm);
-  if (!move) return false;
+  if (!move) {
+    const auto levelling = least_lane_levelling(facts, body_size_of(*kept.species), level, wanted_cm);
+    if (!levelling) return false;
+    finding.remedy = "Lower the hills of the substrate by " + cm(levelling->by_cm) + ": lane " + amount(fit.have, 0, "") +
+                     " to " + amount(levelling->lane_cm, 0, "cm");
+    finding.edits = level_edits(facts.plan, *levelling);
+    return true;
+  }
   finding.remedy = "Move the " + piece_words(facts.plan, move->piece) + " " + move_words(*move) + ": lane " +
                    amount(fit.have, 0, "") + " to " + amount(move->lane_cm, 0, "cm");
   finding.edits = move_edits(facts, *move);
@@ -61,6 +70,7 @@ void tell_lane(const Facts& facts, const Kept& kept, const Fit& fit, bool search
     std::vector<std::string> names;
     for (const std::size_t piece : pieces_at_ends(facts, facts.bodies.lane(body, level), body))
       names.push_back("the " + piece_words(facts.plan, piece));
+    if (ends_at_hill(facts, facts.bodies.lane(body, level), body)) names.emplace_back("a hill of the substrate");
     finding.why += "the scape leaves " + cm(fit.have) + (names.empty() ? "" : ", ended by " + joined(names)) +
                    ". Empty, the tank gives " + cm(empty_cm) + ".";
   } else {

@@ -158,7 +158,7 @@ void tell(const Plan& plan, const Waters& waters, const Shock& shock, Finding& f
                   " at once, by the KH and the CO2 of both waters; 0.5 is as much as fish should meet.";
   else
     finding.why = "The tank has " + name + " " + before + ", new water " +
-                  amount(*(shock.what == What::gh ? waters.gh_new : waters.kh_new), 1, "") + ": " + percent(fraction) +
+                  amount(*(shock.what == What::gh ? waters.gh_new : waters.kh_new), 1, "°dH") + ": " + percent(fraction) +
                   " of it moves " + name + " to " + after + " at once; " + percent(limits::change_hardness_share.watch) +
                   " of what it was is enough.";
   mend(plan, waters, finding);

@@ -187,7 +187,7 @@ std::string lives(std::vector<Past> all, const Quantity& q) {
   std::rotate(all.begin(), worst, worst + 1);
   std::vector<std::string> said;
   for (std::size_t i = 0; i < all.size() && i < most_named; ++i) {
-    const std::string edge = amount(all[i].edge, 1, q.kind == Kind::temperature ? q.unit : "");
+    const std::string edge = in_unit(all[i].edge, q);
     said.push_back(name_of(*all[i].kept) + (i == 0 ? " lives " : " ") +
                    (all[i].side == Side::over ? "up to " + edge : "from " + edge + " up"));
   }

@@ -54,7 +54,7 @@ BodyClass& BodyRooms::class_of(const BodySize& body) {
     reaches_.push_back({1, 1, 1});
     one = classes_.end() - 1;
   }
-  if (!one->up_to_date && !scape_.pieces.empty()) {
+  if (!one->up_to_date && !scape_.empty()) {
     shoalwright::update(*one, scape_);
     reaches_[static_cast<std::size_t>(one - classes_.begin())] = reach_of(*one);
   }
@@ -94,7 +94,7 @@ std::vector<CellRun> BodyRooms::cut_off(const BodySize& body) {
 Lane BodyRooms::straight_lane(BodyClass& one, std::size_t level) const {
   const WaterLevel& water = levels_[level];
   Lane lane;
-  if (scape_.pieces.empty()) {
+  if (scape_.empty()) {
     const double middle_cm = inside_length_cm(scape_.tank) / 2, half_cm = water.empty_run_cm / 2,
                  z_cm = inside_width_cm(scape_.tank) / 2;
     lane.cm = water.empty_run_cm;

@@ -104,19 +104,24 @@ std::vector<std::int32_t> by_envelopes(const GridSize& size, const Cells& taken)
 
 constexpr std::int16_t out_of_reach = 16383;  // twice that is still a small number
 
-/// Along x.
-void sweep_row_small(const std::uint8_t* taken, std::int16_t* out, int n) {
-  constexpr int none = 128;  // its square is out of reach
-  int steps = none;
+constexpr std::uint8_t far_along = 128;  // its square is out of reach
+
+/// Steps along x.
+void sweep_row_small(const std::uint8_t* taken, std::uint8_t* out, int n) {
+  int steps = far_along;
   for (int i = 0; i < n; ++i) {
-    steps = taken[i] ? 0 : std::min(steps + 1, none);
-    out[i] = static_cast<std::int16_t>(steps);
+    steps = taken[i] ? 0 : std::min(steps + 1, static_cast<int>(far_along));
+    out[i] = static_cast<std::uint8_t>(steps);
   }
-  steps = none;
+  steps = far_along;
   for (int i = n; i-- > 0;) {
     steps = std::min<int>(out[i], steps + 1);
-    out[i] = static_cast<std::int16_t>(std::min(steps * steps, static_cast<int>(out_of_reach)));
+    out[i] = static_cast<std::uint8_t>(steps);
   }
+}
+
+void square_row(const std::uint8_t* steps, std::int16_t* out, std::size_t n) {
+  for (std::size_t i = 0; i < n; ++i) out[i] = static_cast<std::int16_t>(std::min<int>(steps[i] * steps[i], out_of_reach));
 }
 
 /// The row `at` of `n` rows that stand `stride` apart, lowered by the others; written to `out`. Returns the
@@ -142,83 +147,117 @@ std::int16_t lower_row(const std::int16_t* rows, std::size_t stride, int at, int
   return most;
 }
 
-/// Within one slice; `swept` is room for it.
-void sweep_slice_small(const GridSize& size, const std::uint8_t* taken, std::int16_t* out, std::vector<std::int16_t>& swept) {
-  const std::size_t row = static_cast<std::size_t>(size.x);
-  for (std::size_t at = 0; at < swept.size(); at += row) sweep_row_small(taken + at, &swept[at], size.x);
-  for (int k = 0; k < size.z; ++k) lower_row(swept.data(), row, k, size.z, size.x, out + static_cast<std::size_t>(k) * row);
-}
+/// Rows that changed among rows side by side, from one to another, and within them the cells from x to x; none where an end lies
+/// below its beginning.
+struct Changed {
+  int from = 0, to = -1, from_x = 0, to_x = -1;
 
-/// Slices from one to another, none where that lies below it.
-struct Slices {
-  int from = 0, to = -1;
+  bool none() const { return to < from; }
+  int wide() const { return to_x - from_x + 1; }
+  void add(int row, int first_x, int last_x) {
+    *this = none() ? Changed{row, row, first_x, last_x}
+                   : Changed{std::min(from, row), std::max(to, row), std::min(from_x, first_x), std::max(to_x, last_x)};
+  }
 };
 
-/// Row k of all slices, of which those changed; false where a cell of it is too far for small numbers.
-bool lower_column(Distances& distances, int k, const Slices& changed, std::vector<std::int16_t>& lowered) {
-  const GridSize& size = distances.size;
-  for (int j = 0; j < size.y; ++j) {
-    // What is nearer to something else all along the row than to a changed slice neither came from there nor will.
-    const int off = std::max({changed.from - j, j - changed.to, 0});
-    std::int16_t& most = distances.row_most[static_cast<std::size_t>(j * size.z + k)];
-    if (off * off > most) continue;
-    most = lower_row(&distances.in_slice[size.at(0, k, 0)], slice_cells(size), j, size.y, size.x, lowered.data());
-    if (most == out_of_reach) return false;
-    const std::size_t at = size.at(0, k, j);
-    if (std::equal(lowered.begin(), lowered.end(), distances.squared.begin() + static_cast<std::ptrdiff_t>(at))) continue;
-    for (std::size_t i = 0; i < lowered.size(); ++i) {
-      distances.squared[at + i] = lowered[i];
-      distances.near[at + i] = static_cast<std::uint8_t>(std::min<std::int16_t>(lowered[i], 255));
-    }
-    distances.row_versions[at / lowered.size()] = distances.version;
-  }
+/// Takes in a stretch of a row as it is now and notes where it differs from what was known. False where nothing does.
+template <class Cell>
+bool take_in(const Cell* fresh, Cell* known, int n, int row, int first_x, Changed& changed) {
+  if (std::equal(fresh, fresh + n, known)) return false;  // whole words at a time
+  const int from = static_cast<int>(std::mismatch(fresh, fresh + n, known).first - fresh);
+  int to = n - 1;
+  while (fresh[to] == known[to]) --to;
+  std::copy(fresh + from, fresh + to + 1, known + from);
+  changed.add(row, first_x + from, first_x + to);
   return true;
+}
+
+/// Lowers those of `n` rows, `stride` apart, that a change among them can have reached: a distance comes from the same x of other
+/// rows, so what lies beside the change stays, and so does a row whose cells are all nearer to something than to any changed row.
+/// `done` is told of each row and of its stretch as it is now.
+template <class Done>
+void lower_changed(const std::int16_t* rows, std::size_t stride, int n, int row_wide, const Changed& changed, std::int16_t* most,
+                   std::size_t most_stride, std::vector<std::int16_t>& lowered, Done done) {
+  for (int at = 0; at < n; ++at) {
+    const int off = std::max({changed.from - at, at - changed.to, 0});
+    std::int16_t& row_most = most[static_cast<std::size_t>(at) * most_stride];
+    if (off * off > row_most) continue;
+    const std::int16_t here = lower_row(rows + changed.from_x, stride, at, n, changed.wide(), lowered.data());
+    row_most = changed.wide() == row_wide ? here : std::max(row_most, here);
+    done(at, lowered.data());
+  }
+}
+
+/// Nothing is known: everything will differ.
+void begin_anew(Distances& distances, const GridSize& size) {
+  const std::size_t rows = static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y);
+  distances.size = size;
+  distances.taken.assign(size.cells(), 2);
+  distances.in_row.assign(size.cells(), far_along + 1);
+  distances.in_slice.assign(size.cells(), -1);
+  distances.squared.assign(size.cells(), -1);
+  distances.near.resize(size.cells());
+  distances.row_versions.assign(rows, distances.version);
+  for (std::vector<std::int16_t>* one : {&distances.slice_most, &distances.row_most}) one->assign(rows, out_of_reach);
+}
+
+/// Where a cell is too far from any other for small numbers.
+void use_envelopes(Distances& distances, const GridSize& size, const Cells& taken) {
+  distances.in_row.clear();
+  distances.in_slice.clear();
+  distances.taken = taken;
+  distances.squared = by_envelopes(size, taken);
+  for (std::size_t at = 0; at < distances.near.size(); ++at)
+    distances.near[at] = static_cast<std::uint8_t>(std::min(distances.squared[at], 255));
+  distances.row_versions.assign(distances.row_versions.size(), distances.version);
 }
 
 }  // namespace
 
 void update(Distances& distances, const GridSize& size, const Cells& taken) {
-  const std::size_t slice = slice_cells(size);
-  const bool anew = !(distances.size == size) || distances.in_slice.empty();
-  if (anew) {
-    distances.size = size;
-    distances.taken.assign(size.cells(), 2);
-    distances.in_slice.resize(size.cells());
-    distances.squared.resize(size.cells());
-    distances.near.resize(size.cells());
-  }
   ++distances.version;
-  if (anew) {
-    const std::size_t rows = static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y);
-    distances.row_versions.assign(rows, distances.version);
-    distances.row_most.assign(rows, out_of_reach);
-  }
-  std::vector<std::int16_t> swept(slice), fresh(slice), lowered(static_cast<std::size_t>(size.x));
-  std::vector<Slices> changed(static_cast<std::size_t>(size.z));
-  for (std::size_t first = 0; first < taken.size(); first += slice) {
-    const auto here = static_cast<std::ptrdiff_t>(first), end = static_cast<std::ptrdiff_t>(first + slice);
-    if (std::equal(taken.begin() + here, taken.begin() + end, distances.taken.begin() + here)) continue;
-    std::copy(taken.begin() + here, taken.begin() + end, distances.taken.begin() + here);
-    sweep_slice_small(size, taken.data() + first, fresh.data(), swept);
-    const int slice_now = static_cast<int>(first / slice);
-    for (std::size_t k = 0; k < changed.size(); ++k) {
-      const auto row = static_cast<std::ptrdiff_t>(k) * size.x;
-      if (std::equal(fresh.begin() + row, fresh.begin() + row + size.x, distances.in_slice.begin() + here + row)) continue;
-      changed[k] = {changed[k].to < 0 ? slice_now : changed[k].from, slice_now};
-      std::copy(fresh.begin() + row, fresh.begin() + row + size.x, distances.in_slice.begin() + here + row);
+  if (!(distances.size == size) || distances.in_slice.empty()) begin_anew(distances, size);
+  const std::size_t wide = static_cast<std::size_t>(size.x), deep = static_cast<std::size_t>(size.z), slice = slice_cells(size);
+  std::vector<std::uint8_t> steps(wide);
+  std::vector<std::int16_t> squares(slice), fresh(wide);
+  std::vector<Changed> of_columns(deep);  // what of row k changed within the slices, by their numbers
+  for (int j = 0; j < size.y; ++j) {
+    const std::size_t first = size.at(0, 0, j);
+    if (std::equal(&taken[first], &taken[first] + slice, &distances.taken[first])) continue;
+    Changed of_slice;
+    for (int k = 0; k < size.z; ++k) {
+      const std::size_t row = size.at(0, k, j);
+      Changed cells;
+      if (!take_in(&taken[row], &distances.taken[row], size.x, k, 0, cells)) continue;
+      sweep_row_small(&taken[row], steps.data(), size.x);
+      take_in(steps.data(), &distances.in_row[row], size.x, k, 0, of_slice);
     }
+    if (of_slice.none()) continue;
+    square_row(&distances.in_row[first], squares.data(), slice);
+    lower_changed(squares.data(), wide, size.z, size.x, of_slice, &distances.slice_most[static_cast<std::size_t>(j) * deep], 1,
+                  fresh, [&](int k, const std::int16_t* lowered) {
+                    take_in(lowered, &distances.in_slice[size.at(of_slice.from_x, k, j)], of_slice.wide(), j, of_slice.from_x,
+                            of_columns[static_cast<std::size_t>(k)]);
+                  });
   }
+  bool too_far = false;
   for (int k = 0; k < size.z; ++k) {
-    const Slices of_row = anew ? Slices{0, size.y - 1} : changed[static_cast<std::size_t>(k)];
-    if (of_row.to >= 0 && !lower_column(distances, k, of_row, lowered)) {
-      distances.in_slice.clear();
-      distances.squared = by_envelopes(size, taken);
-      for (std::size_t at = 0; at < distances.near.size(); ++at)
-        distances.near[at] = static_cast<std::uint8_t>(std::min(distances.squared[at], 255));
-      distances.row_versions.assign(distances.row_versions.size(), distances.version);
-      return;
-    }
+    const Changed& of_row = of_columns[static_cast<std::size_t>(k)];
+    if (of_row.none()) continue;
+    lower_changed(&distances.in_slice[size.at(0, k, 0)], slice, size.y, size.x, of_row,
+                  &distances.row_most[static_cast<std::size_t>(k)], deep, fresh, [&](int j, const std::int16_t* lowered) {
+                    const std::size_t at = size.at(of_row.from_x, k, j);
+                    const auto n = static_cast<std::size_t>(of_row.wide());
+                    if (std::equal(lowered, lowered + n, &distances.squared[at])) return;
+                    for (std::size_t i = 0; i < n; ++i) {
+                      too_far |= lowered[i] == out_of_reach;
+                      distances.squared[at + i] = lowered[i];
+                      distances.near[at + i] = static_cast<std::uint8_t>(std::min<std::int16_t>(lowered[i], 255));
+                    }
+                    distances.row_versions[at / wide] = distances.version;
+                  });
   }
+  if (too_far) use_envelopes(distances, size, taken);
 }
 
 std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& taken) {

@@ -18,17 +18,19 @@ inline constexpr std::int32_t far_away = std::int32_t{1} << 29;
 /// 2012. Distance transforms of sampled functions. Theory of Computing 8: 415-428; from memory).
 std::vector<std::int32_t> squared_distances(const GridSize& size, const Cells& taken);
 
-/// The same kept for a grid whose cells change little by little: only slices that have changed are swept again, and only columns
-/// that this has changed.
+/// The same kept for a grid whose cells change little by little. Distances are found along x first, then from row to row of a
+/// slice, then from slice to slice; of each only what the one before has changed is looked at again.
 struct Distances {
   GridSize size;
   Cells taken;
+  std::vector<std::uint8_t> in_row;         ///< steps within each row, along x, 128 where it is that or more
   std::vector<std::int16_t> in_slice;       ///< squared distance within each horizontal slice; none where some are too large
   std::vector<std::int32_t> squared;        ///< in all directions, as squared_distances() gives it
   std::vector<std::uint8_t> near;           ///< the same, 255 where it is that or more
   std::uint32_t version = 0;                ///< counts updates
   std::vector<std::uint32_t> row_versions;  ///< the last that changed something in a row of cells
-  std::vector<std::int16_t> row_most;       ///< the largest of a row
+  std::vector<std::int16_t> slice_most;     ///< nothing of a row in a slice is larger
+  std::vector<std::int16_t> row_most;       ///< nothing of a row in all directions is larger
 };
 void update(Distances& distances, const GridSize& size, const Cells& taken);
 

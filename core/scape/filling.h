@@ -17,7 +17,7 @@ struct FilledCells {
   double water = 0, solid = 0, growth = 0;
 };
 
-/// Of each slice of a scape, from below; none where there are no pieces.
+/// Of each slice of a scape, from below; none where the scape has no cells.
 std::vector<FilledCells> filled_cells(const Scape& scape);
 
 /// Of the slices from `first` to before `end`.

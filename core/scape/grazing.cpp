@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "tank/terrain.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -14,15 +15,35 @@ double glass_cm2(const Plan& plan) {
   constexpr double front_from = 0.75;  // cosine of the angle to the viewer
   const double line_cm = water_line_cm(plan.tank);
   const std::vector<Point> outline = inside_outline(plan.tank);
+  // Mean of the part over 0 of what runs evenly from a to b.
+  const auto mean_over_0 = [](double a, double b) {
+    const double low = std::min(a, b), high = std::max(a, b);
+    return low >= 0 ? (low + high) / 2 : high > 0 ? high * high / (2 * (high - low)) : 0;
+  };
+  // Between two places of one pane: with a terrain line in parts that end at its points, over ground that ends at the bottom.
+  const std::vector<LinePoint>& line = plan.substrate.line_cm;
+  const auto mean_depth_cm = [&](const Point& p, const Point& q) {
+    if (!has_line(plan)) return mean_over_0(line_cm - slope_cm(plan, p.z_cm), line_cm - slope_cm(plan, q.z_cm));
+    std::vector<double> at = {0, 1};
+    for (const LinePoint& point : line)
+      if ((p.x_cm < point.x_cm) != (q.x_cm < point.x_cm)) at.push_back((point.x_cm - p.x_cm) / (q.x_cm - p.x_cm));
+    std::sort(at.begin(), at.end());
+    double mean_cm = 0;
+    for (std::size_t i = 1; i < at.size(); ++i) {
+      const auto ground_cm = [&](double t) {
+        return slope_cm(plan, p.z_cm + (q.z_cm - p.z_cm) * t) + rise_at(line, p.x_cm + (q.x_cm - p.x_cm) * t);
+      };
+      const double a = ground_cm(at[i - 1]), b = ground_cm(at[i]);
+      mean_cm += (at[i] - at[i - 1]) * (mean_over_0(line_cm - a, line_cm - b) - mean_over_0(-a, -b));
+    }
+    return mean_cm;
+  };
   double sum = 0;
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Point &p = outline[i], &q = outline[i + 1 < outline.size() ? i + 1 : 0];
     const double x = q.x_cm - p.x_cm, z = q.z_cm - p.z_cm, length_cm = std::sqrt(x * x + z * z);
     if (x > front_from * length_cm) continue;  // counter-clockwise: only what faces the front runs to the right
-    const double a = line_cm - substrate_height_cm(plan, p.z_cm), b = line_cm - substrate_height_cm(plan, q.z_cm),
-                 low = std::min(a, b), high = std::max(a, b);
-    if (!(high > 0)) continue;
-    sum += length_cm * (low >= 0 ? (low + high) / 2 : high * high / (2 * (high - low)));
+    sum += length_cm * mean_depth_cm(p, q);
   }
   return sum;
 }

@@ -104,7 +104,8 @@ void find_touching(const Regions& regions, std::size_t first, std::size_t next,
       const OpenRun &below = runs[a], &above = runs[b];
       if (below.first <= above.last && above.first <= below.last) {
         const std::pair pair(below.region, above.region);
-        if (std::find(touching.begin(), touching.end(), pair) == touching.end()) touching.push_back(pair);
+        if ((touching.empty() || touching.back() != pair) && std::find(touching.begin(), touching.end(), pair) == touching.end())
+          touching.push_back(pair);
       }
       ++(below.last < above.last ? a : b);
     }

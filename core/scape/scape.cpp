@@ -2,8 +2,9 @@
 #include "scape/scape.h"
 
 #include <algorithm>
-#include <cstring>
 #include <utility>
+
+#include "tank/volume.h"
 
 namespace shoalwright {
 
@@ -26,6 +27,18 @@ std::vector<int> wet_cells_of(const TankGrid& grid) {
   return wet;
 }
 
+/// No piece in any cell; rows that have none are left alone.
+void clear_numbers(const Scape& scape, std::vector<std::uint16_t>& numbers, char have) {
+  const auto wide = static_cast<std::ptrdiff_t>(scape.grid.size.x);
+  if (numbers.size() != scape.grid.size.cells() || scape.rows_have.size() * static_cast<std::size_t>(wide) != numbers.size()) {
+    numbers.assign(scape.grid.size.cells(), 0);
+    return;
+  }
+  for (std::size_t row = 0; row < scape.rows_have.size(); ++row)
+    if (scape.rows_have[row] & have)
+      std::fill_n(numbers.begin() + static_cast<std::ptrdiff_t>(row) * wide, wide, std::uint16_t{0});
+}
+
 }  // namespace
 
 bool update(Scape& scape, const Plan& plan) {
@@ -34,7 +47,7 @@ bool update(Scape& scape, const Plan& plan) {
   if (same_tank && pieces == scape.pieces) return false;
   scape.tank = plan.tank;
   scape.substrate = plan.substrate;
-  if (pieces.empty()) {
+  if (pieces.empty() && !has_line(plan)) {
     scape.grid = {};
     scape.pieces.clear();
     scape.runs.clear();
@@ -51,10 +64,8 @@ bool update(Scape& scape, const Plan& plan) {
   }
   const GridSize& size = scape.grid.size;
   scape.runs.resize(pieces.size());
-  for (std::vector<std::uint16_t>* numbers : {&scape.solid, &scape.growth}) {
-    numbers->resize(size.cells());
-    std::memset(numbers->data(), 0, numbers->size() * sizeof(std::uint16_t));
-  }
+  clear_numbers(scape, scape.solid, Scape::has_solid);
+  clear_numbers(scape, scape.growth, Scape::has_growth);
   scape.rows_have.assign(static_cast<std::size_t>(size.z) * static_cast<std::size_t>(size.y), 0);
   Cells taken = scape.grid.taken;
   for (std::size_t i = 0; i < pieces.size(); ++i) {

@@ -11,7 +11,8 @@
 
 namespace shoalwright {
 
-/// The inside of a tank with its pieces, in cells; without pieces nothing is worked out and there are no cells. Owned by whoever
+/// The inside of a tank with its pieces and its terrain line, in cells; without either nothing is worked out and there are no
+/// cells. Owned by whoever
 /// asks again and again: what has not changed is kept.
 struct Scape {
   TankGrid grid;                           ///< glass, air and substrate
@@ -24,6 +25,7 @@ struct Scape {
   std::uint32_t growth_version = 0;        ///< the last of those in which some growth changed
   std::vector<int> wet_cells;              ///< of the empty tank, slice by slice
   static constexpr char has_solid = 1, has_growth = 2;
+  bool empty() const { return grid.size.cells() == 0; }  ///< without cells
   // What it was built for.
   Tank tank;
   Substrate substrate;

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "tank/outline.h"
+#include "tank/terrain.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -64,6 +65,20 @@ double depth_cm(double fill_cm, double ground_cm, double cell_cm) {
   return (cell_from(fill_cm, face_cm, cell_cm) - cell_from(ground_cm, face_cm, cell_cm)) * cell_cm;
 }
 
+/// Opens row `k` of cells over a bed that rises and falls along it.
+void open_row(TankGrid& grid, int k, const std::vector<std::pair<int, int>>& stretches, double slope_cm,
+              const std::vector<double>& rises) {
+  constexpr double slack_cm = 1e-9;  // what rounding may do to mirrored measures
+  std::vector<int> ground(rises.size());
+  for (std::size_t i = 0; i < rises.size(); ++i)
+    ground[i] = std::max(1, cell_from(std::max(0.0, slope_cm + rises[i]) - slack_cm, grid.floor_cm, grid.cell_cm));
+  for (int j = 1; j + 1 < grid.size.y; ++j)
+    for (const auto& [first, last] : stretches) {
+      std::uint8_t* row = grid.taken.data() + grid.size.at(0, k, j);
+      for (int i = first; i <= last; ++i) row[i] = j < ground[static_cast<std::size_t>(i)];
+    }
+}
+
 }  // namespace
 
 int cell_from(double at_cm, double first_face_cm, double cell_cm) {
@@ -103,8 +118,16 @@ TankGrid tank_grid_of(const Plan& plan, double cell_cm) {
   grid.front_cm = plane.front_cm;
   grid.floor_cm = first_face_cm(0, fill_cm, cell_cm);
   grid.taken.assign(grid.size.cells(), 1);
+  const Substrate& substrate = plan.substrate;
+  std::vector<double> rises;  // of each column, where a terrain line is drawn
+  if (has_line(plan))
+    for (int i = 0; i < grid.size.x; ++i) rises.push_back(rise_at(substrate.line_cm, grid.x_cm(i)));
   for (int k = 1; k + 1 < grid.size.z; ++k) {
-    const int ground = std::max(1, cell_from(substrate_height_cm(plan, grid.z_cm(k)), grid.floor_cm, cell_cm));
+    if (!rises.empty()) {
+      open_row(grid, k, plane.rows[static_cast<std::size_t>(k)], slope_cm(plan, grid.z_cm(k)), rises);
+      continue;
+    }
+    const int ground = std::max(1, cell_from(slope_cm(plan, grid.z_cm(k)), grid.floor_cm, cell_cm));
     for (int j = ground; j + 1 < grid.size.y; ++j)
       for (const auto& [first, last] : plane.rows[static_cast<std::size_t>(k)])
         std::fill(grid.taken.begin() + static_cast<std::ptrdiff_t>(grid.size.at(first, k, j)),

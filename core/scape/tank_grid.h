@@ -27,7 +27,7 @@ inline constexpr double finest_cell_cm = 0.5;     ///< but not below this
 /// `most_grid_cells`. Of the sizes close by it is the one whose whole cells hold most nearly the water of the tank.
 double cell_size_cm(const Plan& plan);
 
-/// A cell is water where its middle lies inside the panes, over the substrate's slope and under the water line. Without cells
+/// A cell is water where its middle lies inside the panes, over the substrate and under the water line. Without cells
 /// where the measures span no tank. `cell_cm` above 0.
 TankGrid tank_grid_of(const Plan& plan, double cell_cm);
 

@@ -14,13 +14,16 @@ namespace {
 /// What was absent, by JSON Pointer.
 using Absent = std::vector<std::string>;
 
-void read_point(Reading& reading, const Json& json, const std::string& place, std::vector<Point>& outline) {
+/// A pair of numbers as a point of whatever kind; `expected` says what was meant.
+template <class PointOf>
+void read_point(Reading& reading, const Json& json, const std::string& place, const char* expected,
+                std::vector<PointOf>& points) {
   const bool pair = json.kind == Json::Kind::list && json.items.size() == 2 && json.items[0].kind == Json::Kind::number &&
                     json.items[1].kind == Json::Kind::number;
   if (pair)
-    outline.push_back(Point{.x_cm = json.items[0].number, .z_cm = json.items[1].number});
+    points.push_back(PointOf{json.items[0].number, json.items[1].number});
   else
-    reading.fail(place, "a pair of numbers [x, z]", &json);
+    reading.fail(place, expected, &json);
 }
 
 void read_measures(Section& in, Tank& tank) {
@@ -48,7 +51,8 @@ void read_measures(Section& in, Tank& tank) {
     case Shape::prism:
       if (const std::vector<Json>* points = in.list("outline_cm"))
         for (std::size_t i = 0; i < points->size(); ++i)
-          read_point(in.reading(), (*points)[i], in.at("outline_cm") + '/' + std::to_string(i), tank.outline_cm);
+          read_point(in.reading(), (*points)[i], in.at("outline_cm") + '/' + std::to_string(i), "a pair of numbers [x, z]",
+                     tank.outline_cm);
       else
         in.missing("outline_cm", "a list of corners [x, z]");
       break;
@@ -148,7 +152,12 @@ Substrate read_substrate(Reading& reading, const Json& json) {
   Substrate substrate{.kind = default_substrate};
   const bool kind = in.choice("kind", substrate.kind);
   const bool front = in.number("front_cm", substrate.front_cm), back = in.number("back_cm", substrate.back_cm);
-  if (!kind && (front || back)) in.missing("kind", "the kind of the substrate");
+  const std::vector<Json>* line = in.list("line_cm");
+  if (line != nullptr)
+    for (std::size_t i = 0; i < line->size() && !reading.error; ++i)
+      read_point(reading, (*line)[i], in.at("line_cm") + '/' + std::to_string(i), "a pair of numbers [x, rise]",
+                 substrate.line_cm);
+  if (!kind && (front || back || !substrate.line_cm.empty())) in.missing("kind", "the kind of the substrate");
   substrate.other_keys = in.rest();
   return substrate;
 }

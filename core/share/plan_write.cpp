@@ -73,7 +73,13 @@ void write(JsonOut& out, const Limits& limits) {
 
 void write(JsonOut& out, const Substrate& substrate) {
   out.begin_object().member("kind", word_of(substrate.kind)).member("front_cm", substrate.front_cm);
-  out.member("back_cm", substrate.back_cm).others(substrate.other_keys).end_object();
+  out.member("back_cm", substrate.back_cm);
+  if (!substrate.line_cm.empty()) {  // a slope alone is written as it always was
+    out.key("line_cm").begin_list();
+    for (const LinePoint& point : substrate.line_cm) out.begin_list().value(point.x_cm).value(point.rise_cm).end_list();
+    out.end_list();
+  }
+  out.others(substrate.other_keys).end_object();
 }
 
 void write(JsonOut& out, const Piece& piece) {

@@ -20,6 +20,15 @@ std::optional<double> plants_may_take_mg_d(const Plan& plan, double tan_mg_d) {
                    plant_nitrogen_most_mg_m2_d * inside_area_cm2(plan.tank) * 1e-4, plants_take_most * tan_mg_d});
 }
 
+std::optional<double> nitrate_peak_with_plants(const Plan& plan, const Load& load, const Volume& volume) {
+  if (!load.nitrate_peak_mg_l || !load.tan_mg_d || !(*load.tan_mg_d > 0) || !plan.source.nitrate_mg_l) return std::nullopt;
+  const std::optional<double> taken = plants_may_take_mg_d(plan, *load.tan_mg_d);
+  if (!taken || !(*taken > 0) || !(volume.net_l > 0)) return std::nullopt;
+  // The saw-tooth is in proportion to what rises.
+  const double over_tap = *load.nitrate_peak_mg_l - *plan.source.nitrate_mg_l;
+  return *plan.source.nitrate_mg_l + over_tap * (1 - *taken / *load.tan_mg_d);
+}
+
 std::optional<double> doubling_days(double growth_d) {
   if (!(growth_d > 0)) return std::nullopt;
   return std::numbers::ln2 / growth_d;

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "plan/plan.h"
+#include "stocking/load.h"
 
 namespace shoalwright {
 
@@ -29,6 +30,10 @@ double plant_nitrogen_mg_d(double dry_g, double growth_d, double nitrogen_mg_g =
 /// verdict counts on it. Empty where the planting is not known.
 inline constexpr double plants_take_most = 0.5;
 std::optional<double> plants_may_take_mg_d(const Plan& plan, double tan_mg_d);
+
+/// The settled peak of nitrate, mg/L as NO3, where plants take what they may of the nitrogen and it is cut and taken out. Shown
+/// beside the peak that verdicts rest on. Empty where that peak or the planting is not known, or nothing is planted.
+std::optional<double> nitrate_peak_with_plants(const Plan& plan, const Load& load, const Volume& volume);
 
 /// Days in which plants double. Empty for what does not grow.
 std::optional<double> doubling_days(double growth_d);

@@ -32,11 +32,13 @@ DepthProfile depth_profile_of(const Plan& plan, const std::vector<Kept>& stock, 
   const double planted = plant_share(plan.planting.value_or(Planting::none));
   profile.step_cm = step;
 
-  const double lowest_cm = std::min(substrate_height_cm(plan, 0), substrate_height_cm(plan, inside_width_cm(plan.tank)));
-  const int all_strips = std::max(strips, static_cast<int>(std::ceil((line_cm - lowest_cm) / step - 1e-9)));
-  double below_l = open_water_below_l(plan, line_cm);
+  const int all_strips = std::max(strips, static_cast<int>(std::ceil((line_cm - lowest_substrate_cm(plan)) / step - 1e-9)));
+  std::vector<double> edges_cm;
+  for (int i = 0; i < all_strips; ++i) edges_cm.push_back(i == 0 ? line_cm : line_cm - i * step);
+  const std::vector<double> edges_l = open_water_below_l(plan, edges_cm);
+  double below_l = edges_l[0];
   for (int i = 1; i <= all_strips; ++i) {
-    const double next_l = i == all_strips ? 0 : open_water_below_l(plan, line_cm - i * step);
+    const double next_l = i == all_strips ? 0 : edges_l[static_cast<std::size_t>(i)];
     profile.open_l_cm.push_back((below_l - next_l) * open_of(bodies.filling_at(line_cm - (i - 0.5) * step), planted) / step);
     below_l = next_l;
   }

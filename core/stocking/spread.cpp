@@ -42,7 +42,7 @@ struct Wish {
 struct Ground {
   const TankGrid& grid;
   const std::vector<std::int32_t>& squared;
-  const Scape* scape;  ///< null: no piece
+  const Scape* scape;  ///< null: neither piece nor terrain line
   Rows rows;
   GridSize size;                      ///< in spots
   std::size_t slice;                  ///< spots of one row
@@ -216,7 +216,7 @@ Spread spread_of(const Plan& plan, const std::vector<Kept>& stock, BodyRooms& bo
   Spread out;
   const Layers layers = layers_of(plan);
   if (!(layers.depth_cm > 0)) return out;
-  const Scape* scape = bodies.scape().pieces.empty() ? nullptr : &bodies.scape();
+  const Scape* scape = bodies.scape().empty() ? nullptr : &bodies.scape();
   TankGrid own;
   std::vector<std::int32_t> own_squared;
   if (!scape) {

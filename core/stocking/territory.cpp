@@ -71,7 +71,7 @@ void add_spot(const Floor& floor, double x, double z_cm, bool share, Holder& hol
   if (from > to) from = to = (from + to) / 2;
   x = share ? from + (to - from) * x : std::clamp(x, from, to);
   const auto panes = std::count_if(cuts.begin(), cuts.end(), [x](double cut) { return cut < x; });
-  Spot spot{.eye = {x, substrate_height_cm(floor.plan, z_cm) + holder.eye_cm, z_cm}};
+  Spot spot{.eye = {x, substrate_height_cm(floor.plan, x, z_cm) + holder.eye_cm, z_cm}};
   if (panes % 2 == 0 || !sees(floor.scape, spot.eye, spot.eye)) return;
   for (const PlacedPiece& piece : floor.scape.pieces) {
     const double shelter = shelter_of(*piece.kind);

@@ -10,7 +10,7 @@ namespace shoalwright {
 
 namespace {
 
-/// The grid of the scape; of a tank without pieces one like it.
+/// The grid of the scape; where it has no cells one like it.
 TankGrid grid_of(const Plan& plan, const BodyRooms& bodies) {
   const TankGrid& grid = bodies.scape().grid;
   return grid.size.cells() ? grid : tank_grid_of(plan, cell_size_cm(plan));

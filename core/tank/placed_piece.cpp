@@ -134,8 +134,8 @@ PlacedPiece placed(const Plan& plan, const Piece& piece) {
   out.length_cm = piece.length_cm;
   out.depth_cm = piece.depth_cm;
   out.height_cm = piece.height_cm;
-  out.foot_cm =
-      out.kind->floats ? water_line_cm(plan.tank) - piece.height_cm : substrate_height_cm(plan, out.z_cm) + piece.base_cm;
+  out.foot_cm = out.kind->floats ? water_line_cm(plan.tank) - piece.height_cm
+                                 : substrate_height_cm(plan, out.x_cm, out.z_cm) + piece.base_cm;
   const double turn = piece.turn_deg * std::numbers::pi / 180;
   out.cos_turn = std::cos(turn);
   out.sin_turn = std::sin(turn);

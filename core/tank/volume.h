@@ -19,9 +19,9 @@ struct Volume {
   bool operator==(const Volume&) const = default;
 };
 
-/// Analytic for every shape; the wedge of the substrate is exact too. All 0 where the measures span no tank. The fill is held
-/// within the inside height. The filled mass has 3 % of the glass for braces and silicone, and water weighed at the aim's
-/// temperature, else 25 degrees C.
+/// Analytic for every shape; the wedge of the substrate is exact too, and with a terrain line in straight tanks. All 0 where the
+/// measures span no tank. The fill is held within the inside height. The filled mass has 3 % of the glass for braces and
+/// silicone, and water weighed at the aim's temperature, else 25 degrees C.
 Volume volume_of(const Plan& plan);
 
 /// Water in a tank, L: floor area x depth less the grains of the substrate under it (its pores hold water) and the solids of
@@ -42,8 +42,12 @@ double inside_area_cm2(const Tank& tank);
 double inside_length_cm(const Tank& tank);
 double inside_width_cm(const Tank& tank);
 
-/// Substrate height at depth z from the front, and at the centroid of the floor (mean height), cm.
-double substrate_height_cm(const Plan& plan, double z_cm);
+/// Substrate height at x from the left and z from the front, cm; its mean over the floor; and a height that it is nowhere below.
+double substrate_height_cm(const Plan& plan, double x_cm, double z_cm);
 double mean_substrate_cm(const Plan& plan);
+double lowest_substrate_cm(const Plan& plan);
+
+/// Whether a terrain line is drawn on a substrate.
+bool has_line(const Plan& plan);
 
 }  // namespace shoalwright

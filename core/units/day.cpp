@@ -33,6 +33,19 @@ int digits(std::string_view text) {
   return value;
 }
 
+struct Date {
+  int year = 1970, month = 1, day = 1;
+};
+
+Date date_of(int number) {
+  int year = 1970 + number / 366;  // at or before the year wanted after 1970; walked to it below
+  while (days_before(year) - epoch > number) --year;
+  while (days_before(year + 1) - epoch <= number) ++year;
+  int rest = number - (days_before(year) - epoch), month = 1;
+  while (rest >= days_in(year, month)) rest -= days_in(year, month++);
+  return {year, month, rest + 1};
+}
+
 }  // namespace
 
 std::optional<int> day_number(std::string_view iso_day) {
@@ -45,16 +58,21 @@ std::optional<int> day_number(std::string_view iso_day) {
 }
 
 std::string day_text(int day) {
-  int year = 1970 + day / 366;  // at or before the year wanted after 1970; walked to it below
-  while (days_before(year) - epoch > day) --year;
-  while (days_before(year + 1) - epoch <= day) ++year;
-  int rest = day - (days_before(year) - epoch), month = 1;
-  while (rest >= days_in(year, month)) rest -= days_in(year, month++);
+  const Date date = date_of(day);
   const auto figures = [](int number, std::size_t width) {
     const std::string text = std::to_string(number);
     return std::string(width - std::min(width, text.size()), '0') + text;
   };
-  return figures(year, 4) + '-' + figures(month, 2) + '-' + figures(rest + 1, 2);
+  return figures(date.year, 4) + '-' + figures(date.month, 2) + '-' + figures(date.day, 2);
+}
+
+std::string said_day(int day, bool with_year) {
+  // 1970-01-01 was a Thursday.
+  constexpr const char* weekdays[] = {"Thu", "Fri", "Sat", "Sun", "Mon", "Tue", "Wed"};
+  constexpr const char* months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+  const Date date = date_of(day);
+  return std::string(weekdays[(day % 7 + 7) % 7]) + " " + std::to_string(date.day) + " " + months[date.month - 1] +
+         (with_year ? " " + std::to_string(date.year) : "");
 }
 
 }  // namespace shoalwright

@@ -14,4 +14,7 @@ std::optional<int> day_number(std::string_view iso_day);
 /// The other way; `day` as day_number gives it.
 std::string day_text(int day);
 
+/// The day as it is said: "Sat 5 Dec"; with the year: "Sat 5 Dec 2026".
+std::string said_day(int day, bool with_year = false);
+
 }  // namespace shoalwright

@@ -7,16 +7,13 @@
 #include <vector>
 
 #include "plan/plan.h"
+#include "water/gentle_change.h"
 #include "water/mix_aim.h"
 #include "water/recipe.h"
 
 namespace shoalwright {
 
 // From the water that is in the tank to the water aimed at, by changes small enough that no animal is shocked.
-
-/// How far one change may move the tank. pH: EU Directive 2006/44/EC, annex I, note (a). Hardness: common practice, no source;
-/// the share is of what the tank has, and a step that no kit shows is always allowed. Temperature: common practice, no source.
-inline constexpr double change_most_ph = 0.5, change_most_share = 0.30, change_always_dh = 0.5, change_most_temperature_c = 2;
 
 /// Hardness this near its aim has arrived, once it is inside the window too: what home tests read wrong, degrees. Common
 /// practice, no source. Inside is told to `edge_in_hand_dh`.

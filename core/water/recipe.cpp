@@ -236,6 +236,17 @@ std::optional<double> ro_alone(const Axis& axis) {
   return held_within(1 - axis.target.high / axis.tap, {0, 1});
 }
 
+/// What the recipe as it stands comes to, and what it misses.
+void tell_outcome(Recipe& recipe, const SourceWater& tap, const MixAim& aim) {
+  if (recipe.ro_fraction) {
+    recipe.reached = mixed_water(tap, *recipe.ro_fraction, recipe.salts, aim.temperature_c.value_or(usual_temperature_c));
+    recipe.swing = tap_swing(tap, *recipe.ro_fraction, recipe.salts, tap_swing_share);
+  }
+  tell_hardness(recipe, WaterQuantity::gh, recipe.reached.gh_dgh, aim.gh_dgh);
+  tell_hardness(recipe, WaterQuantity::kh, recipe.reached.kh_dkh, aim.kh_dkh);
+  tell_ph(recipe, aim);
+}
+
 Recipe recipe_of(const SourceWater& tap, const MixAim& aim, std::span<const std::string> ids, std::optional<double> ro_fraction) {
   Recipe recipe;
   const AtHand have = at_hand(ids);
@@ -251,12 +262,8 @@ Recipe recipe_of(const SourceWater& tap, const MixAim& aim, std::span<const std:
     add(recipe, have.bicarbonate, still_to_add(p.kh, corner));
     add(recipe, have.lime, corner.lime_dh);
     sort_as_given(recipe, ids);
-    recipe.reached = mixed_water(tap, *recipe.ro_fraction, recipe.salts, aim.temperature_c.value_or(usual_temperature_c));
-    recipe.swing = tap_swing(tap, *recipe.ro_fraction, recipe.salts, tap_swing_share);
   }
-  tell_hardness(recipe, WaterQuantity::gh, recipe.reached.gh_dgh, aim.gh_dgh);
-  tell_hardness(recipe, WaterQuantity::kh, recipe.reached.kh_dkh, aim.kh_dkh);
-  tell_ph(recipe, aim);
+  tell_outcome(recipe, tap, aim);
   recipe.ro_for_gh = ro_alone(p.gh);
   recipe.ro_for_kh = ro_alone(p.kh);
   return recipe;
@@ -270,6 +277,22 @@ Recipe recipe_for(const SourceWater& tap, const MixAim& aim, std::span<const std
 
 Recipe recipe_at(const SourceWater& tap, const MixAim& aim, std::span<const std::string> salts, double ro_fraction) {
   return recipe_of(tap, aim, salts, ro_fraction);
+}
+
+Recipe recipe_with(const SourceWater& tap, const MixAim& aim, std::span<const SaltDose> doses, double ro_fraction) {
+  Recipe recipe;
+  if (tap.gh_dgh || tap.kh_dkh) {
+    recipe.ro_fraction = held_within(ro_fraction, {0, 1});
+    for (const SaltDose& dose : doses) {
+      if (dose.salt == nullptr || !(dose.mg_l > 0)) continue;
+      recipe.salts.push_back(dose);
+      recipe.slow = recipe.slow || dose.salt->needs_co2;
+    }
+  }
+  tell_outcome(recipe, tap, aim);
+  recipe.ro_for_gh = ro_alone(axis_of(tap.gh_dgh, aim.gh_dgh, usual_gh_window_dgh, false));
+  recipe.ro_for_kh = ro_alone(axis_of(tap.kh_dkh, aim.kh_dkh, usual_kh_window_dkh, false));
+  return recipe;
 }
 
 std::span<const std::string> usual_salts() {

@@ -56,6 +56,10 @@ Recipe recipe_for(const SourceWater& tap, const MixAim& aim, std::span<const std
 /// The same at that share of reverse-osmosis water, 0 to 1: only the salts are chosen.
 Recipe recipe_at(const SourceWater& tap, const MixAim& aim, std::span<const std::string> salts, double ro_fraction);
 
+/// What comes of salts and a share of reverse-osmosis water that the keeper has chosen, forwards: nothing is solved, what it
+/// misses of the aim is told. `doses`: of known salts, 0 or more.
+Recipe recipe_with(const SourceWater& tap, const MixAim& aim, std::span<const SaltDose> doses, double ro_fraction);
+
 /// The three that most keepers have, by id: what to offer where the salts at hand do not do. Common practice, no source.
 std::span<const std::string> usual_salts();
 

@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "plan/more_keys.h"
 #include "support/dice.h"
 #include "support/plan_files.h"
 #include "support/samples.h"
@@ -73,9 +74,11 @@ TEST(FirstHelp, BringsNitriteUnderItsLimitToo) {
   ASSERT_EQ(help.state, HelpState::act) << "chloride is not known, so it counts as little";
   EXPECT_NEAR(help.changes[0].litres, 34, 1e-9);
   EXPECT_LE(*help.changes[0].nitrite_after_mg_l, help_nitrite_low_chloride_mg_l);
-  EXPECT_EQ(first_help(plan, the_catalog(), 5).state, HelpState::act);
-  EXPECT_EQ(first_help(plan, the_catalog(), 40).state, HelpState::within_limits);
-  EXPECT_TRUE(first_help(plan, the_catalog(), 40).changes.empty());
+  set_chloride_mg_l(*plan.measured, 5);
+  EXPECT_EQ(first_help(plan, the_catalog()).state, HelpState::act);
+  set_chloride_mg_l(*plan.measured, 40);
+  EXPECT_EQ(first_help(plan, the_catalog()).state, HelpState::within_limits);
+  EXPECT_TRUE(first_help(plan, the_catalog()).changes.empty());
 }
 
 TEST(FirstHelp, SaysWhatToTestWhereNothingIsMeasured) {

@@ -54,6 +54,11 @@ TEST(RecipeCard, TellsTheBucketInLitresAndGrams) {
   ASSERT_EQ(card.salts.size(), 2u);
   EXPECT_NEAR(card.salts[0].grams, 1.66, 0.01);
   EXPECT_NEAR(card.salts[1].grams, 0.79, 0.01);
+  EXPECT_NEAR(card.salts[0].weighed_g, 1.7, 1e-9) << "as a kitchen scale tells it";
+  EXPECT_NEAR(card.salts[1].weighed_g, 0.8, 1e-9);
+  EXPECT_NEAR(*card.weighed.gh_dgh, 7, 0.1);
+  EXPECT_NE(card.weighed, card.recipe.reached) << "it is a little more than was meant";
+  EXPECT_TRUE(says(card, "Dissolve 1.7 g calcium sulphate"));
   EXPECT_EQ(card.way.changes, 5);
   EXPECT_FALSE(card.with_usual_salts);
   EXPECT_EQ(card.says[0],
@@ -138,6 +143,20 @@ TEST(RecipeCard, AnswersRandomPlans) {
     }
     EXPECT_EQ(help.state == HelpState::nobody_swims, help.says.empty() && help.tests_first.empty()) << seed;
   }
+}
+
+TEST(RecipeCard, TellsWhatTheKeepersOwnGramsGive) {
+  const Plan plan = riverside();
+  RecipeCard card = recipe_card(plan, the_catalog());
+  const Salt* gypsum = find_salt("calcium-sulphate-dihydrate");
+  take_grams(plan, 0.6, std::vector<SaltGrams>{{gypsum, 5, 5}}, card);
+  EXPECT_TRUE(card.by_hand);
+  EXPECT_NEAR(*card.ro_l, 24, 1e-9);
+  EXPECT_NEAR(*card.weighed.gh_dgh, 13 * 0.4 + 5 * 1000 / 40.0 / *salt_mg_l_per_dgh(*gypsum), 1e-9);
+  EXPECT_EQ(card.salts.size(), 1u);
+  EXPECT_EQ(card.salts[0].weighed_g, 5);
+  EXPECT_TRUE(says(card, "GH comes out")) << "what it misses is told";
+  EXPECT_EQ(card.says[0].rfind("Stir in a conditioner", 0), 0u);
 }
 
 }  // namespace

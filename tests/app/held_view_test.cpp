@@ -29,6 +29,7 @@ struct Hand {
   Measures measures;
   AnimalStore animals;
   SpreadNow spread;
+  std::optional<int> chosen_terrain;
 
   Hand(const Catalog& cards, const Plan& plan, const std::string& species, int count)
       : catalog(cards), history(begin_history(plan)) {
@@ -57,6 +58,7 @@ struct Hand {
             .measures = measures,
             .pointed_species = pointed,
             .chosen_pieces = chosen,
+            .chosen_terrain = chosen_terrain,
             .piece_in_hand = piece_in_hand,
             .sheet = Sheet::none,
             .animals = animals};

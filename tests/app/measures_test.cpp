@@ -56,6 +56,49 @@ TEST(Retold, ADifferenceOfTemperatureHasNoOffset) {
   EXPECT_EQ(retold(us, "all of them live in 24 to 27 °C."), "all of them live in 75 to 81 °F.");
 }
 
+constexpr Measures ppm{.hardness_in = HardnessUnit::mg_l_caco3}, moles{.hardness_in = HardnessUnit::mmol_l, .nitrate_as_n = true};
+
+// One degree of hardness is 10 mg CaO in a litre by definition: 0.1783 mmol/L of calcium and magnesium, 0.3566 meq/L of
+// alkalinity, 17.85 mg/L counted as calcium carbonate. Nitrate is 22.6 % nitrogen (IUPAC atomic weights).
+TEST(Measures, HardnessAndNitrateAsTheKeeperCountsThem) {
+  EXPECT_EQ(metric.hardness(7.25, Hardness::gh), "7.3 °dH");
+  EXPECT_EQ(ppm.hardness(10, Hardness::gh), "178 mg/L CaCO₃");
+  EXPECT_EQ(ppm.hardness(10, Hardness::kh), "178 mg/L CaCO₃");
+  EXPECT_EQ(moles.hardness(10, Hardness::gh), "1.78 mmol/L") << "calcium and magnesium together";
+  EXPECT_EQ(moles.hardness(10, Hardness::kh), "3.57 meq/L") << "alkalinity is told in equivalents";
+  EXPECT_EQ(metric.nitrate(40), "40 mg/L");
+  EXPECT_EQ(moles.nitrate(40), "9 mg/L N");
+  EXPECT_NEAR(moles.nitrate_out(62.0049), 14.0067, 0.001);
+  for (const Measures& measures : {metric, ppm, moles})
+    for (const double value : {0.5, 7.0, 125.0}) {
+      for (const Hardness of : {Hardness::gh, Hardness::kh})
+        EXPECT_NEAR(measures.hardness_out(measures.hardness_back(value, of), of), value, 1e-9);
+      EXPECT_NEAR(measures.nitrate_out(measures.nitrate_in(value)), value, 1e-9);
+    }
+}
+
+TEST(Retold, HardnessByItsUnitOrByItsName) {
+  EXPECT_EQ(retold(ppm, "GH 3 °dH over for cherry barb"), "GH 54 mg/L CaCO₃ over for cherry barb");
+  EXPECT_EQ(retold(ppm, "KH 3.2 does not give pH 6.8"), "KH 57 mg/L CaCO₃ does not give pH 6.8");
+  EXPECT_EQ(retold(moles, "KH falls to 1.5 between changes"), "KH falls to 0.53 meq/L between changes");
+  EXPECT_EQ(retold(moles, "takes 0.4 °dH of KH a week; new water brings 5 °dH"),
+            "takes 0.14 meq/L of KH a week; new water brings 1.78 meq/L");
+  EXPECT_EQ(retold(moles, "GH comes to 6.3 to 7.7 and KH to 2.9 to 3.5 °dH."),
+            "GH comes to 1.12 to 1.37 mmol/L and KH to 1.03 to 1.25 meq/L.");
+  EXPECT_EQ(retold(moles, "The tap has GH 15; one lives up to 10 °dH"),
+            "The tap has GH 2.67 mmol/L; one lives up to 1.78 mmol/L");
+  EXPECT_EQ(retold(moles, "5 °dH", {.hardness = Hardness::kh}), "1.78 meq/L");
+  EXPECT_EQ(retold(ppm, "KH is gone in 5 weeks, pH 7 at 25 °C in 40 L"), "KH is gone in 5 weeks, pH 7 at 25 °C in 40 L");
+}
+
+TEST(Retold, OnlyNitrateIsCountedAsNitrogen) {
+  EXPECT_EQ(retold(moles, "Nitrate climbs to 62 mg/L", about_of("nitrate")), "Nitrate climbs to 14 mg/L N");
+  EXPECT_EQ(retold(moles, "Feeding makes 2.5 mg/L of nitrate a day.", about_of("load")),
+            "Feeding makes 0.56 mg/L N of nitrate a day.");
+  EXPECT_EQ(retold(moles, "Nitrite is at 0.5 mg/L", about_of("ammonia")), "Nitrite is at 0.5 mg/L");
+  EXPECT_EQ(retold(ppm, "Nitrate climbs to 62 mg/L", about_of("nitrate")), "Nitrate climbs to 62 mg/L");
+}
+
 TEST(Retold, WhatHasNoUsUnitStays) {
   EXPECT_EQ(retold(us, "GH 13 °dH; the limit is 40 mg/L, 30 % of pH 7.2"), "GH 13 °dH; the limit is 40 mg/L, 30 % of pH 7.2");
   EXPECT_EQ(retold(us, "8 corydoras, least 6"), "8 corydoras, least 6");

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "app/fill.h"
+#include "plan/more_keys.h"
 
 namespace shoalwright {
 namespace {
@@ -98,6 +99,24 @@ TEST(ReadingsSheet, FitsAPhone) {
   ASSERT_NE(shown(screen, "readings.ammonia"), nullptr);
   EXPECT_LE(shown(screen, "readings.ammonia")->max.x, 390);
   screen.shoot("readings-phone");
+}
+
+TEST(ReadingsSheet, ChlorideRaisesTheLimitOfNitriteAndFirstHelpIsPrinted) {
+  Screen screen(swimming());
+  open_readings(screen);
+  fill(screen, "readings.ammonia", "1");
+  fill(screen, "readings.nitrite", "0.15");
+  fill(screen, "readings.ph", "7.8");
+  EXPECT_NE(shown(screen, "readings.no2")->label.find("limit 0.1"), std::string::npos);
+  fill(screen, "readings.chloride", "40");
+  EXPECT_EQ(chloride_mg_l(*plan_of(screen).measured), 40);
+  EXPECT_NE(shown(screen, "readings.no2")->label.find("limit 0.2"), std::string::npos);
+  screen.click("readings.print");
+  const std::string& paper = platform::headless::record().printed;
+  EXPECT_EQ(paper.rfind("# First help: ", 0), 0u) << paper;
+  EXPECT_LT(paper.find("Stir a conditioner"), paper.find("Change ")) << paper;
+  EXPECT_NE(paper.find("Sat 31 Jan 2026"), std::string::npos) << "today";
+  EXPECT_NE(paper.find("Never release"), std::string::npos);
 }
 
 }  // namespace

@@ -82,6 +82,7 @@ void SideDesk::draw() {
                   .measures = measures,
                   .pointed_species = pointed,
                   .chosen_pieces = chosen,
+                  .chosen_terrain = chosen_terrain,
                   .piece_in_hand = piece_in_hand,
                   .sheet = Sheet::none,
                   .animals = animals};

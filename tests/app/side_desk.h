@@ -59,6 +59,7 @@ class SideDesk {
   SpreadNow spread;
   std::string previewing, pointed, piece_in_hand;
   std::vector<std::size_t> chosen;
+  std::optional<int> chosen_terrain;
   std::optional<Held> held;
   Preferences preferences;
   Measures measures;

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "app/fill.h"
+#include "app/keep.h"
 #include "edit/command.h"
 
 namespace shoalwright {
@@ -49,6 +50,19 @@ TEST(TopStrip, UnitsAndThemeAreChosenAndKept) {
   screen.click("top.theme");
   EXPECT_EQ(screen.app().preferences.theme, ThemeChoice::light);
   EXPECT_FALSE(platform::headless::record().settings.empty());
+}
+
+TEST(TopStrip, HardnessAndNitrateAreCountedAsTheKeeperLikes) {
+  Screen screen({});
+  screen.click("top.units");
+  screen.click("top.units/hardness/1");
+  screen.click("top.units");
+  screen.click("top.units/nitrate/n");
+  EXPECT_EQ(screen.app().measures.hardness_in, HardnessUnit::mg_l_caco3);
+  EXPECT_TRUE(screen.app().measures.nitrate_as_n);
+  EXPECT_FALSE(screen.app().measures.us) << "the other units stay";
+  EXPECT_EQ(kept_preferences(), screen.app().preferences);
+  EXPECT_NE(screen.spot("water.gh")->label.find("mg/L CaCO₃"), std::string::npos) << screen.spot("water.gh")->label;
 }
 
 TEST(TopStrip, FileMakesANewPlanAndSavesAndOpens) {

@@ -12,7 +12,8 @@ namespace {
 const Number all_numbers[] = {Number::net_volume,   Number::co2,          Number::feed,          Number::tan,
                               Number::plants,       Number::nitrate_peak, Number::change_needed, Number::kh_drift,
                               Number::media_needed, Number::free_ammonia, Number::saturation,    Number::night_use,
-                              Number::dawn,         Number::heat_loss,    Number::heater,        Number::evaporation};
+                              Number::dawn,         Number::heat_loss,    Number::heater,        Number::evaporation,
+                              Number::top_off};
 
 TEST(ValueRow, EveryNumberTellsFormulaInputsSourceAndValidity) {
   Screen screen(demo_with([](Plan& plan) { plan.measured->ammonia_mg_l = 0.1; }));
@@ -83,6 +84,21 @@ TEST(ChangeSlider, ChangesTheLitresAndIsOneStep) {
   EXPECT_GT(plan_of(screen).upkeep->change_fraction, before);
   screen.key(ImGuiMod_Ctrl | ImGuiKey_Z);
   EXPECT_EQ(plan_of(screen).upkeep->change_fraction, before);
+}
+
+TEST(RoWeek, StandsBesideTheWorkAndTakesTheKeepersRatio) {
+  ScreenKind tall = demo_with([](Plan&) {});
+  tall.height = 1600;
+  Screen screen(tall);
+  screen.frames(3);
+  ASSERT_NE(screen.spot("load.ro"), nullptr);
+  EXPECT_NE(screen.spot("load.ro")->label.find("common practice, no source"), std::string::npos) << screen.spot("load.ro")->label;
+  fill(screen, "load.ro_drain", "2");
+  EXPECT_EQ(screen.app().preferences.ro_drain_l_per_l, 2);
+  EXPECT_EQ(screen.spot("load.ro")->label.find("common practice"), std::string::npos) << "it is the keeper's own figure";
+  EXPECT_EQ(platform::headless::record().settings.at("ro-drain"), "2");
+  ASSERT_NE(screen.spot("load.top_off"), nullptr);
+  EXPECT_NE(screen.spot("load.top_off")->label.find("GH "), std::string::npos) << screen.spot("load.top_off")->label;
 }
 
 }  // namespace

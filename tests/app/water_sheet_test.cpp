@@ -6,6 +6,7 @@
 
 #include "advice/recipe_card.h"
 #include "app/fill.h"
+#include "plan/more_keys.h"
 #include "views/water_work.h"
 
 namespace shoalwright {
@@ -72,6 +73,24 @@ TEST(WaterPage, OnAPhoneTheTabsAreInTheMenuAndAllIsOneColumn) {
     EXPECT_GE(spot->min.x, 0) << id;
     EXPECT_LE(spot->max.x, 390) << id;
   }
+}
+
+TEST(WaterPage, WhatIsTypedInAnotherCountIsStoredInDegreesAndNo3) {
+  Screen screen({});
+  Preferences preferences = screen.app().preferences;
+  preferences.hardness_in = HardnessUnit::mmol_l;
+  preferences.nitrate_as_n = true;
+  carry_out(screen.app(), {SetPreferences{preferences}});
+  open(screen, Sheet::water);
+  fill(screen, "water_sheet.tap.gh", "2.5");
+  fill(screen, "water_sheet.tap.kh", "2.5");
+  fill(screen, "water_sheet.tap.nitrate", "2.8");
+  const SourceWater& source = plan_of(screen).source;
+  EXPECT_NEAR(*source.gh_dgh, 2.5 / 0.178326, 1e-3) << "mmol/L of calcium and magnesium";
+  EXPECT_NEAR(*source.kh_dkh, 2.5 / 0.356652, 1e-3) << "meq/L";
+  EXPECT_NEAR(*source.nitrate_mg_l, 2.8 * 62.0049 / 14.0067, 1e-2);
+  EXPECT_NE(screen.spot("water_sheet.chart")->label.find("tap GH 2.5, KH 2.5"), std::string::npos)
+      << screen.spot("water_sheet.chart")->label;
 }
 
 TEST(WaterPage, WhatItShowsIsTheRecipeOfThePlansAim) {
@@ -377,6 +396,91 @@ TEST(WaterSheet, ViewPlantsFoodAndCeilingAreSteps) {
   EXPECT_EQ(plan_of(screen).place.temperature_c, 22);
   for (int i = 0; i < 5; ++i) screen.key(ImGuiMod_Ctrl | ImGuiKey_Z);
   EXPECT_EQ(plan_of(screen).strictness, Strictness::usual);
+}
+
+TEST(WaterPage, SaltsAreSteppedByHandAndGoBackToTheRecipe) {
+  Screen screen({});
+  open(screen, Sheet::water);
+  const std::string gypsum = "water_sheet.grams/calcium-sulphate-dihydrate";
+  bring(screen, gypsum, left);
+  const RecipeCard card = work_of(screen).card;
+  EXPECT_EQ(screen.spot("water_sheet.to_recipe"), nullptr);
+  const Plan before = plan_of(screen);
+  for (int i = 0; i < 10; ++i) screen.click(gypsum + "/more");
+  const RecipeCard by_hand = work_of(screen).card;
+  EXPECT_TRUE(by_hand.by_hand);
+  EXPECT_NEAR(by_hand.salts[0].weighed_g, card.salts[0].weighed_g + 1, 1e-6) << "ten steps of a tenth";
+  EXPECT_GT(*by_hand.weighed.gh_dgh, *card.weighed.gh_dgh + 0.3);
+  EXPECT_NEAR(*by_hand.weighed.kh_dkh, *card.weighed.kh_dkh, 1e-9);
+  EXPECT_EQ(by_hand.ro_l, card.ro_l) << "the blend stands";
+  EXPECT_NE(screen.spot("water_sheet.outcome")->label.find("; aim GH"), std::string::npos)
+      << screen.spot("water_sheet.outcome")->label;
+  EXPECT_EQ(plan_of(screen), before) << "nothing is decided yet";
+  bring(screen, "water_sheet.to_recipe", left);
+  screen.click("water_sheet.to_recipe");
+  EXPECT_EQ(work_of(screen).card, card);
+}
+
+TEST(WaterPage, TheWayHasItsDays) {
+  Screen screen(hard_tap());
+  open(screen, Sheet::water);
+  ASSERT_GE(work_of(screen).card.way.steps.size(), 2u);
+  ASSERT_NE(screen.spot("water_sheet.day/1"), nullptr);
+  const auto day = [&](const char* id) {
+    const std::string label = screen.spot(id)->label;
+    return label.substr(0, label.find(':'));
+  };
+  ASSERT_EQ(plan_of(screen).start, "2026-12-05");
+  EXPECT_EQ(day("water_sheet.day/0"), "Sat 5 Dec") << "when the plan starts";
+  EXPECT_EQ(day("water_sheet.day/1"), "Sat 12 Dec");
+  Plan begun = plan_of(screen);
+  begun.start = "2025-12-05";
+  carry_out(screen.app(), {EditPlan{begun, "", ""}});
+  screen.frames(3);
+  EXPECT_EQ(day("water_sheet.day/0"), "Sat 31 Jan") << "never before today";
+}
+
+TEST(WaterPage, ThePaperHasTheConditionerFirstAndTheCautions) {
+  Screen screen({});
+  open(screen, Sheet::water);
+  bring(screen, "water_sheet.print", middle);
+  screen.click("water_sheet.print");
+  const std::string& paper = platform::headless::record().printed;
+  EXPECT_EQ(paper.rfind("# Water for a change: Reading-room riverbank", 0), 0u) << paper;
+  const std::size_t first = paper.find("1. ");
+  EXPECT_EQ(paper.compare(first, 24, "1. Stir in a conditioner"), 0) << paper;
+  EXPECT_NE(paper.find("Never add acid"), std::string::npos);
+  EXPECT_NE(paper.find("Unplug before hands go in"), std::string::npos);
+}
+
+TEST(WaterPage, PrivateWaterIsSaidAndToldOf) {
+  Screen screen({});
+  open(screen, Sheet::water);
+  screen.click("water_sheet.tap.private");
+  EXPECT_TRUE(is_private(plan_of(screen).source));
+  EXPECT_TRUE(std::any_of(screen.app().now.findings.begin(), screen.app().now.findings.end(),
+                          [](const Finding& one) { return one.rule == "private-water"; }));
+  screen.click("water_sheet.tap.private");
+  EXPECT_FALSE(is_private(plan_of(screen).source));
+}
+
+TEST(WaterPage, FishForThisTapAreJudgedByTheTap) {
+  Screen screen(hard_tap());
+  open(screen, Sheet::water);
+  bring(screen, "water_sheet.fish", right);
+  screen.click("water_sheet.fish");
+  screen.rest();
+  EXPECT_EQ(screen.app().sheet, Sheet::none);
+  ASSERT_NE(screen.spot("shelf.by_tap"), nullptr);
+  EXPECT_NE(screen.spot("shelf.by_tap")->label.find("GH 18, KH 12, pH 7.9"), std::string::npos)
+      << screen.spot("shelf.by_tap")->label;
+  const ShelfWork& work = screen.app().views.shelf.work;
+  ASSERT_TRUE(work.done());
+  EXPECT_EQ(answer_of(work, "paracheirodon-innesi")->fit, ShelfFit::over) << "GH 18 is no water for it";
+  screen.click("shelf.by_plan");
+  screen.rest();
+  EXPECT_EQ(screen.spot("shelf.by_tap"), nullptr);
+  EXPECT_NE(answer_of(work, "paracheirodon-innesi")->fit, ShelfFit::over) << "the aim is GH 5";
 }
 
 }  // namespace

@@ -153,6 +153,7 @@ TEST(MoreChange, NeverRaisesNitrateWhileTheTapIsUnderTheTank) {
 
 TEST(BiggerTank, BringsNoNewFindingOfRoomOrLoad) {
   for (NamedPlan named : many_plans()) {
+    named.plan.substrate.line_cm.clear();
     named.plan.pieces.clear();  // more water over the same pieces brings bodies where they could not be
     const Assessment before = assess_at_once(named.plan, catalog()), after = assess_at_once(scaled(named.plan, 1.2), catalog());
     if (!(before.room.open_l > 0)) continue;  // nothing to swim in before
@@ -255,6 +256,7 @@ TEST(LidOn, ClearsLidAndNothingElse) {
 
 TEST(TallIsNotLong, RaisingTheTankNeverGivesALongerRun) {
   for (NamedPlan named : many_plans()) {
+    named.plan.substrate.line_cm.clear();
     named.plan.pieces.clear();  // higher levels pass over what stood in their way
     Plan tall = named.plan;
     tall.tank.height_cm *= 1.5;

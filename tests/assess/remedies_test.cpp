@@ -45,10 +45,11 @@ std::optional<double> amount_of(const Finding& finding, const Plan& plan, const 
 }
 
 /// A rule of water says three things: how far past an edge, that windows do not meet, that nothing is best for all. Cover says
-/// two: that hides are short, and shelter.
+/// two: that hides are short, and shelter; a cycle that it is not done, and that arrivals press it.
 int matter_of(const Finding& finding) {
   if (finding.text.rfind("No shared ", 0) == 0) return 1;
   if (finding.text.find(" is best for all") != std::string::npos || finding.text.rfind("Only ", 0) == 0) return 2;
+  if (finding.text.rfind("Arrivals follow", 0) == 0) return 4;
   return finding.text.rfind("Too few hides", 0) == 0 ? 3 : 0;
 }
 
@@ -103,7 +104,7 @@ TEST(Remedy, LeavesAloneWhatIsPinned) {
   for (const NamedPlan& named : many_plans()) {
     Plan pinned = named.plan;
     pinned.fixed = {"/tank", "/water", "/upkeep", "/feeding", "/substrate", "/pieces", "/gear"};
-    for (std::size_t i = 0; i < pinned.stock.size(); ++i) pinned.fixed.push_back("/stock/" + std::to_string(i) + "/count");
+    for (std::size_t i = 0; i < pinned.stock.size(); ++i) pinned.fixed.push_back("/stock/" + std::to_string(i));
     for (const Finding& finding : assess_at_once(pinned, catalog()).findings) {
       EXPECT_TRUE(finding.edits.empty()) << named.name << " " << finding.rule << ": " << finding.remedy;
     }
@@ -163,7 +164,8 @@ TEST(Remedy, ForOneKindAsksForOneTank) {
 TEST(Remedy, OfATankLeavesNoTankFindingOfTheKind) {
   for (const NamedPlan& named : many_plans())
     for (const Finding& finding : assessed(named).findings) {
-      if (finding.remedy.rfind("Take a tank of ", 0) != 0) continue;
+      // Hills from pane to pane are in the way in every tank.
+      if (finding.remedy.rfind("Take a tank of ", 0) != 0 || !named.plan.substrate.line_cm.empty()) continue;
       const Result<Plan> mended = apply_patch(named.plan, finding.edits);
       ASSERT_TRUE(mended) << mended.error().sentence;
       for (const Finding& left : assess_at_once(*mended, catalog()).findings)

@@ -7,6 +7,7 @@
 #include <set>
 #include <sstream>
 
+#include "plan/more_keys.h"
 #include "support/random_stock.h"
 
 namespace shoalwright {
@@ -36,7 +37,7 @@ int words_in(const std::string& text) {
 }
 
 /// What no plan drawn at random is sure to have: fish that swim already where a kit reads ammonia and nitrite, and an aimed pH
-/// that its carbonate hardness does not give.
+/// that its carbonate hardness does not give; water from a well; arrivals that press a young filter; a brackish kind.
 std::vector<NamedPlan> plans_of_rare_trouble() {
   NamedPlan not_ready{"not ready", many_plans().front().plan};
   for (const NamedPlan& one : many_plans())
@@ -45,8 +46,23 @@ std::vector<NamedPlan> plans_of_rare_trouble() {
   not_ready.plan.measured =
       Measured{.date = "", .temperature_c = 25, .ph = 7.8, .ammonia_mg_l = 1, .nitrite_mg_l = 0.5, .other_keys = ""};
   for (Group& group : not_ready.plan.stock) group.have = group.count;
+  set_private(not_ready.plan.source, true);
   out_of_reach.plan.water = WaterAim{.temperature_c = 25, .ph = 9, .gh_dgh = 7, .kh_dkh = 3, .other_keys = ""};
-  return {not_ready, out_of_reach};
+
+  NamedPlan arrivals{"arrivals", not_ready.plan};
+  arrivals.plan.running_weeks = 1;
+  arrivals.plan.measured.reset();
+  for (Group& group : arrivals.plan.stock) group.have = 0, group.arrives_week = 1;
+  Species salty = catalog().species.front();
+  salty.id = "own--estuary";
+  salty.name.common = {{"en", "Estuary fish"}};
+  salty.water.salinity = Salinity::brackish;
+  arrivals.plan.own_species.push_back(salty);
+  arrivals.plan.stock.push_back({.species = salty.id, .count = 4, .note = "", .other_keys = ""});
+  arrivals.plan.stock.push_back({.species = "otocinclus-vittatus", .count = 6, .note = "", .other_keys = ""});
+  NamedPlan untested{"untested", arrivals.plan};
+  untested.plan.stock.front().have = untested.plan.stock.front().count;
+  return {not_ready, out_of_reach, arrivals, untested};
 }
 
 /// Every finding of every plan in all three views, each text once.
@@ -164,6 +180,10 @@ TEST(Words, RulesAreThoseOfTheFormat) {
                                      "softened-water",
                                      "acid",
                                      "tap-disinfectant",
+                                     "private-water",
+                                     "brackish",
+                                     "cycle",
+                                     "mature-tank",
                                      "group-size",
                                      "territory",
                                      "adult-size",

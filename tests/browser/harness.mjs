@@ -3,6 +3,7 @@
 //   SITE      folder of the built page (build/site)
 //   CHROMIUM  the browser to use (what `chromium` names)
 //   SHOTS     folder for screenshots (build/shots)
+import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import http from 'node:http';
@@ -244,4 +245,15 @@ export function sharpness(picture) {
     }
   }
   return { step, range: high - low };
+}
+
+/** Runs `body` with a planner of its own, as wide as a desk, and closes it, whatever happens. A sound page has nothing to complain of. */
+export async function with_sound_planner(browser, server, { fragment = '', ...options }, body) {
+  const planner = await Planner.open(browser, server.url + fragment, { width: 1440, height: 900, ...options });
+  try {
+    await body(planner);
+    assert.deepEqual(planner.complaints, [], 'the page complained');
+  } finally {
+    await planner.close();
+  }
 }

@@ -3,7 +3,7 @@
 // back, send it to a friend.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { Planner, different_pixels, launch, serve, sleep } from './harness.mjs';
+import { Planner, different_pixels, launch, serve, sleep, with_sound_planner } from './harness.mjs';
 
 let browser, server;
 before(async () => {
@@ -15,15 +15,7 @@ after(async () => {
   await server.close();
 });
 
-async function with_planner(options, body) {
-  const planner = await Planner.open(browser, server.url + (options.fragment || ''), { width: 1440, height: 900, ...options });
-  try {
-    await body(planner);
-    assert.deepEqual(planner.complaints, [], 'the page complained');
-  } finally {
-    await planner.close();
-  }
-}
+const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
 
 const count_of = (plan, species) => plan.stock.filter(group => group.species === species).reduce((sum, group) => sum + group.count, 0);
 const rules = assessment => assessment.findings.map(finding => finding.rule);

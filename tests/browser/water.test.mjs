@@ -2,7 +2,7 @@
 // The Water page by real mouse, keyboard and finger: blend, use, take back.
 import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
-import { Planner, different_pixels, launch, serve } from './harness.mjs';
+import { different_pixels, launch, serve, with_sound_planner } from './harness.mjs';
 
 let browser, server;
 before(async () => {
@@ -14,19 +14,19 @@ after(async () => {
   await server.close();
 });
 
-async function with_planner(options, body) {
-  const planner = await Planner.open(browser, server.url, { width: 1440, height: 900, ...options });
-  try {
-    await body(planner);
-    assert.deepEqual(planner.complaints, [], 'the page complained');
-  } finally {
-    await planner.close();
-  }
-}
+const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
 
 async function open_water(planner) {
   await planner.click('top.tab/water');
   await planner.page.waitForFunction(() => document.body.dataset.rest === 'here');
+  await planner.idle();
+}
+
+async function fill(planner, id, text) {
+  await planner.click(id);
+  await planner.page.keyboard.press('Control+A');
+  await planner.page.keyboard.type(text);
+  await planner.page.keyboard.press('Enter');
   await planner.idle();
 }
 
@@ -102,5 +102,75 @@ describe('the Water page', () => {
     const { rects } = await planner.state();
     assert.equal(rects['water_sheet.ro_slider'][1], start.y, 'the column stood still');
     assert.ok(rects['water_sheet.ro_usual'], 'the share was set');
+  }));
+
+  test('the recipe goes on paper: the conditioner first, the cautions, nothing of the drawing, black on white', () => with_planner({
+    colorScheme: 'dark',
+    init: () => { window.print = () => { window.asked_for_paper = true; }; },
+  }, async planner => {
+    await open_water(planner);
+    await planner.click('water_sheet.print');
+    await planner.page.waitForFunction(() => window.asked_for_paper);
+    const paper = () => planner.page.evaluate(() => {
+      const of = node => node && getComputedStyle(node);
+      const page = document.getElementById('paper');
+      return page && {
+        words: page.textContent, first: [...page.querySelectorAll('p')].find(p => p.textContent.startsWith('1. ')).textContent, scripts: page.querySelectorAll('script, img, style').length,
+        shown: of(page).display, drawing: of(document.getElementById('drawing')).display, ink: of(page).color, ground: of(document.body).backgroundColor,
+      };
+    });
+    assert.equal((await paper()).shown, 'none', 'on the screen it is not seen');
+    await planner.page.emulateMedia({ media: 'print' });
+    const printed = await paper();
+    assert.equal(printed.shown, 'block');
+    assert.equal(printed.drawing, 'none');
+    assert.equal(printed.ink, 'rgb(0, 0, 0)');
+    assert.equal(printed.ground, 'rgb(255, 255, 255)');
+    assert.match(printed.first, /conditioner/);
+    assert.match(printed.words, /Never add acid/);
+    assert.equal(printed.scripts, 0);
+    assert.ok((await planner.page.pdf({ format: 'A4' })).length > 5000, 'a page comes out');
+    await planner.page.emulateMedia({ media: 'screen' });
+    await planner.page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    assert.equal(await paper(), null, 'and is gone afterwards');
+  }));
+
+  test('hardness in mmol/L and nitrate as N are chosen, typed, stored in degrees and NO3, and kept', () => with_planner({}, async planner => {
+    await planner.click('top.units');
+    await planner.click('top.units/hardness/2');
+    await planner.click('top.units');
+    await planner.click('top.units/nitrate/n');
+    await open_water(planner);
+    await fill(planner, 'water_sheet.tap.gh', '2');
+    await fill(planner, 'water_sheet.tap.nitrate', '4');
+    const { source } = (await planner.state()).plan;
+    assert.ok(Math.abs(source.gh_dgh - 2 / 0.178326) < 0.01, `GH ${source.gh_dgh}`);
+    assert.ok(Math.abs(source.nitrate_mg_l - 4 * 62.0049 / 14.0067) < 0.01, `NO3 ${source.nitrate_mg_l}`);
+    const kept = await planner.page.evaluate(() => Object.entries(localStorage).filter(([key]) => /hardness|nitrate/.test(key)).map(([, value]) => value).sort());
+    assert.deepEqual(kept, ['mmol', 'n']);
+  }));
+
+  test('salts are stepped by hand, and the recipe comes back', () => with_planner({}, async planner => {
+    await open_water(planner);
+    await planner.bring('water_sheet.grams/calcium-sulphate-dihydrate/more', { x: 150, y: 500 });
+    const before = await planner.picture();
+    await planner.click('water_sheet.grams/calcium-sulphate-dihydrate/more');
+    assert.ok(different_pixels(before, await planner.picture()) > 200, 'what results is shown');
+    await planner.click('water_sheet.to_recipe');
+    assert.ok(!(await planner.state()).rects['water_sheet.to_recipe']);
+  }));
+
+  test('fish for a hard tap are judged by it until the keeper goes back to the aim', () => with_planner({}, async planner => {
+    await open_water(planner);
+    await fill(planner, 'water_sheet.tap.gh', '20');
+    await fill(planner, 'water_sheet.tap.kh', '15');
+    await planner.bring('water_sheet.fish', { x: 1200, y: 600 });
+    await planner.click('water_sheet.fish');
+    const { rects, plan } = await planner.state();
+    assert.ok(rects['shelf.by_tap'] && rects['tank.front'], 'back at the tank, with a line that says so');
+    assert.ok(plan.water, 'the plan is as it was');
+    await planner.picture('shelf-by-tap');
+    await planner.click('shelf.by_plan');
+    assert.ok(!(await planner.state()).rects['shelf.by_tap']);
   }));
 });

@@ -194,34 +194,73 @@ std::vector<Command> every_edit(const Plan& plan) {
   gear.heater_w = 75;
   SourceWater source = plan.source;
   source.ph = 6.66;
-  return {AddGroup{.species = first, .count = 3},
-          SetCount{.species = first, .count = 4},
-          TakeOut{.species = first},
-          SetHave{.species = first, .have = 1},
-          SetSexes{.species = first, .males = {}, .females = {}},
-          SetArrival{.species = first, .week = 9},
-          SetGroupNote{.species = first, .note = "a note"},
-          PutPiece{.piece = {.kind = "stone", .length_cm = 5, .depth_cm = 5, .height_cm = 5}},
-          ChangePiece{.index = 0, .piece = {.kind = "root", .length_cm = 5, .depth_cm = 5, .height_cm = 5}},
-          TakePiece{.index = 0},
-          PinPiece{.index = 0},
-          SetTank{.tank = tank},
-          SetSubstrate{.substrate = {.kind = SubstrateKind::coarse_sand, .front_cm = 1, .back_cm = 2}},
-          SetLid{.lid = {}},
-          SetSource{.source = source},
-          SetAim{.water = WaterAim{.temperature_c = 23.4}},
-          SetMeasured{.measured = Measured{.date = "", .ph = 7.1, .ammonia_mg_l = 0.5, .other_keys = ""}},
-          SetLimits{.limits = {.nitrate_mg_l = 33}},
-          SetGear{.gear = gear},
-          SetRunning{.weeks = 3},
-          SetUpkeep{.upkeep = Upkeep{.change_fraction = 0.2, .every_days = 5}},
-          SetFeeding{.feeding = Feeding{.ration = Ration::light, .fasting_days = 2}},
-          SetPlanting{.planting = Planting::dense},
-          SetPlace{.place = {.temperature_c = 19, .region = "NO"}},
-          SetStrictness{.strictness = Strictness::strict},
-          Rename{.name = "another name"},
-          SetNotes{.notes = "other notes"},
-          SetSeen{.rule = "lid", .species = {}, .known = true}};
+  return {
+      AddGroup{.species = first, .count = 3},
+      SetCount{.species = first, .count = 4},
+      TakeOut{.species = first},
+      SetHave{.species = first, .have = 1},
+      SetSexes{.species = first, .males = {}, .females = {}},
+      SetArrival{.species = first, .week = 9},
+      SetGroupNote{.species = first, .note = "a note"},
+      PutPiece{.piece = {.kind = "stone", .length_cm = 5, .depth_cm = 5, .height_cm = 5}},
+      ChangePiece{.index = 0, .piece = {.kind = "root", .length_cm = 5, .depth_cm = 5, .height_cm = 5}},
+      TakePiece{.index = 0},
+      PinPiece{.index = 0},
+      SetTank{.tank = tank},
+      SetSubstrate{.substrate = {.kind = SubstrateKind::coarse_sand, .front_cm = 1, .back_cm = 2, .line_cm = {{0, 1}, {5, 4}}}},
+      SetLid{.lid = {}},
+      SetSource{.source = source},
+      SetAim{.water = WaterAim{.temperature_c = 23.4}},
+      SetMeasured{.measured = Measured{.date = "", .ph = 7.1, .ammonia_mg_l = 0.5, .other_keys = ""}},
+      SetLimits{.limits = {.nitrate_mg_l = 33}},
+      SetGear{.gear = gear},
+      SetRunning{.weeks = 3},
+      SetUpkeep{.upkeep = Upkeep{.change_fraction = 0.2, .every_days = 5}},
+      SetFeeding{.feeding = Feeding{.ration = Ration::light, .fasting_days = 2}},
+      SetPlanting{.planting = Planting::dense},
+      SetPlace{.place = {.temperature_c = 19, .region = "NO"}},
+      SetStrictness{.strictness = Strictness::strict},
+      Rename{.name = "another name"},
+      SetNotes{.notes = "other notes"},
+      SetSeen{.rule = "lid", .species = {}, .known = true}};
+}
+
+TEST(SetSubstrate, DrawsATerrainLineAndLevelsIt) {
+  const Plan plan = riverbank();
+  SetSubstrate draw{plan.substrate};
+  draw.substrate.line_cm = {{20, 0}, {30, 9}, {40, 0}};
+  const Plan hill = after(plan, draw);
+  EXPECT_EQ(hill.substrate.line_cm, draw.substrate.line_cm);
+  EXPECT_EQ(named(plan, draw), "Terrain line");
+  const SetSubstrate level{plan.substrate};
+  EXPECT_EQ(named(hill, level), "Level the substrate");
+  EXPECT_EQ(after(hill, level), plan);
+  SetSubstrate deeper{hill.substrate};
+  deeper.substrate.back_cm += 1;
+  EXPECT_EQ(named(hill, deeper), "Substrate depth");
+  SetSubstrate bare{hill.substrate};
+  bare.substrate.kind = SubstrateKind::bare;
+  bare.substrate.front_cm = bare.substrate.back_cm = 0;
+  EXPECT_TRUE(after(hill, bare).substrate.line_cm.empty());
+  History history = begin_history(plan);
+  remember(history, hill, named(plan, draw), join_of(draw), 1);
+  EXPECT_TRUE(undo(history));
+  EXPECT_EQ(present(history), plan);
+}
+
+TEST(SetTank, SqueezesATerrainLineThatWouldNotFit) {
+  Plan plan = riverbank();
+  plan.substrate.line_cm = {{0, 2}, {44.2, 9}, {88.4, 0}};
+  SetTank shorter{plan.tank};
+  shorter.tank.length_cm = 60;
+  const Plan after_it = after(plan, shorter);
+  EXPECT_EQ(after_it.substrate.line_cm, (std::vector<LinePoint>{{0, 2}, {30, 9}, {60, 0}}));
+  EXPECT_FALSE(check_plan(after_it));
+  EXPECT_EQ(after(after_it, SetTank{plan.tank}).substrate, after_it.substrate) << "hills stay where they are, as stones do";
+  SetTank round{plan.tank};
+  round.tank.shape = Shape::cylinder;
+  round.tank.diameter_cm = 50;
+  EXPECT_FALSE(check_plan(after(plan, round))) << check_plan(after(plan, round))->sentence;
 }
 
 TEST(EveryEdit, OfAnyPlanGivesAPlanThatCanBeUndone) {

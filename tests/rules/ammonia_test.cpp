@@ -3,6 +3,7 @@
 // on. Nitrite: 0.2 is that association's. The other steps are common practice, no source.
 #include <gtest/gtest.h>
 
+#include "plan/more_keys.h"
 #include "support/builders.h"
 #include "units/convert.h"
 #include "water/ammonia.h"
@@ -107,6 +108,26 @@ TEST(Nitrite, FollowsItsOwnSteps) {
 TEST(Ammonia, IsNothingWithoutATest) {
   EXPECT_FALSE(finding_of(assess(a_plan().fish(fish(), 4).swimming(), none), "ammonia"));
   EXPECT_FALSE(finding_of(swimming(Measured{}), "ammonia"));
+}
+
+// The nitrite scale halved where chloride is under 10 mg/L, as first help has it.
+TEST(Nitrite, IsWorseWhereThereIsLittleChloride) {
+  const auto at = [](double nitrite, std::optional<double> chloride) {
+    Measured measured = with_nitrite(nitrite);
+    set_chloride_mg_l(measured, chloride);
+    return severity_of(swimming(measured), "ammonia");
+  };
+  EXPECT_EQ(at(0.15, std::nullopt), Severity::watch);
+  EXPECT_EQ(at(0.15, 40), Severity::watch);
+  EXPECT_EQ(at(0.15, 10), Severity::watch) << "from 10 on it is enough";
+  EXPECT_EQ(at(0.15, 5), Severity::strain);
+  EXPECT_EQ(at(0.07, 5), Severity::watch);
+  EXPECT_EQ(at(0.07, 40), std::nullopt);
+  EXPECT_EQ(at(0.6, 5), Severity::harm);
+  EXPECT_EQ(at(0.6, 40), Severity::strain);
+  Measured little = with_nitrite(0.15);
+  set_chloride_mg_l(little, 5);
+  EXPECT_NE(finding_of(swimming(little), "ammonia")->why.find("as little chloride as here, 5 mg/L"), std::string::npos);
 }
 
 }  // namespace

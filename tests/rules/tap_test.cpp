@@ -3,6 +3,7 @@
 // word (US EPA, as quoted on its own page).
 #include <gtest/gtest.h>
 
+#include "plan/more_keys.h"
 #include "support/builders.h"
 
 namespace shoalwright {
@@ -55,6 +56,16 @@ TEST(SoftenedWater, NeedsNoStockAndBothFigures) {
 TEST(SoftenedWater, IsTakenBeforeTheSoftener) {
   const Assessment tap = assess(a_plan().tap(7.5, 1, 8).fish(fish(), 4), none);
   EXPECT_EQ(finding_of(tap, "softened-water")->remedy, "Take the water from before the softener");
+}
+
+TEST(PrivateWater, IsANoteWhereThePlanSaysSo) {
+  Plan plan = a_plan().tap(7.5, 8, 8).fish(fish(), 4);
+  EXPECT_FALSE(finding_of(assess(plan, none), "private-water"));
+  set_private(plan.source, true);
+  const Assessment tank = assess(plan, none);
+  ASSERT_EQ(severity_of(tank, "private-water"), Severity::note);
+  EXPECT_NE(finding_of(tank, "private-water")->remedy.find("nitrate and metals"), std::string::npos);
+  EXPECT_TRUE(finding_of(tank, "private-water")->edits.empty());
 }
 
 }  // namespace

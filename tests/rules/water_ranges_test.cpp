@@ -136,7 +136,7 @@ TEST(WaterPast, NamesTheWorstOffFirstAndTheEdgeOfEach) {
   const Finding* finding = finding_of(hard, "water-gh");
   ASSERT_TRUE(finding);
   EXPECT_EQ(finding->text, "GH 5 °dH over for 4 kinds");
-  EXPECT_EQ(finding->why, "The tap has GH 15; own--d lives up to 10, own--a up to 14 and own--b up to 12.");
+  EXPECT_EQ(finding->why, "The tap has GH 15; own--d lives up to 10 °dH, own--a up to 14 °dH and own--b up to 12 °dH.");
 }
 
 TEST(IdealRangesThatDoNotMeet, SayInWhatWaterAllCanLive) {

@@ -12,9 +12,11 @@
 #include "share/assessment_json.h"
 #include "share/detail/base64url.h"
 #include "share/detail/deflate.h"
+#include "share/detail/link_plan.h"
 #include "share/plan_json.h"
 #include "support/plan_files.h"
 #include "support/random_plan.h"
+#include "tank/volume.h"
 
 namespace shoalwright {
 namespace {
@@ -147,6 +149,16 @@ TEST(Link, OfYesterdayOpensToday) {
       known());
   ASSERT_TRUE(fighter) << fighter.error().sentence;
   EXPECT_EQ(*fighter, read_plan(test_file("plans/fighter-cube.json")).value());
+  // Made when version 2 landed.
+  Plan hills = read_plan(test_file("plans/riverbank.json")).value();
+  hills.substrate.line_cm = {{0, 0}, {22, 9.5}, {40.5, -2}, {72.3, 4}, {88.4, 4}};
+  const Result<Plan> hilly = decode_link(
+      "#p=AlEZyKSRexifejloONoPMuFhOTfTMTdJVxAuyYUovcBmtcsfaSoy-fEktxdKB2e_hZCJvfTyBPBTxnnTbYsGC0r9x0SBAO11RJ0oSZ-"
+      "jo95AjRp47GRiWFkZ5KJoToJY-VOppLO8B7rsK59chVf3Cl-XD-0-hPpwtq8Ay6-9fhtP1rPwvtWqkI-1Vm-149lixxnYf8ulT8XTed2r1u8py"
+      "acl79qbCdk2_Th1R1XKG7I3Bv3GVsM-6AJYzpgC_LI",
+      known());
+  ASSERT_TRUE(hilly) << hilly.error().sentence;
+  EXPECT_EQ(*hilly, hills);
 }
 
 TEST(DamagedLink, WithAnySingleCharacterChangedOpensNothing) {
@@ -191,13 +203,51 @@ std::string forged(unsigned char version, const std::string& body) {
 }
 
 TEST(NewerLink, IsToldFromADamagedOneByOneSentence) {
-  for (int version = 2; version < 256; ++version) {
+  for (int version = 3; version < 256; ++version) {
     const Result<Plan> plan = decode_link(forged(static_cast<unsigned char>(version), "what is to come"), known());
     ASSERT_FALSE(plan);
     EXPECT_NE(plan.error().sentence.find("newer"), std::string::npos) << version << ": " << plan.error().sentence;
     EXPECT_TRUE(is_one_sentence(plan.error().sentence));
   }
   EXPECT_NE(decode_link(forged(0, "before"), known()).error().sentence.find("damaged"), std::string::npos);
+}
+
+/// The version that stands in front of a link.
+int version_of(const std::string& link) { return static_cast<unsigned char>((*bytes_of_base64url(link.substr(3)))[0]); }
+
+TEST(LinkWithATerrainLine, IsOfVersion2AndOpensAsItIs) {
+  Plan plan = bench();
+  const std::string slope = encode_link(plan, known());
+  EXPECT_EQ(version_of(slope), 1) << "older programs open what has no line";
+  ASSERT_NE(plan.substrate.kind, SubstrateKind::bare);
+  for (const std::vector<LinePoint>& line : {std::vector<LinePoint>{{12, 3}},
+                                             {{0, -1.5}, {12.3, 8}, {30, 8}, {41.77, 0.123456}},
+                                             {{0, 1.0 / 3}, {inside_length_cm(plan.tank), 4}}}) {
+    plan.substrate.line_cm = line;
+    const std::string link = encode_link(plan, known());
+    EXPECT_EQ(version_of(link), 2);
+    const Result<Plan> opened = decode_link(link, known());
+    ASSERT_TRUE(opened) << opened.error().sentence;
+    EXPECT_EQ(*opened, plan);
+    EXPECT_EQ(encode_link(*opened, known()), link);
+    EXPECT_NE(link, slope);
+  }
+  // Points as the hand draws them, on half a centimetre, cost a few letters each.
+  plan.substrate.line_cm = {{0, 0}, {14.5, 6}, {22, 9.5}, {31, 3}, {50, 0}, {72.5, -1}, {88, 2}};
+  EXPECT_LT(encode_link(plan, known()).size(), slope.size() + 7 * 4);
+}
+
+TEST(LinkOfAnOlderProgram, ThatKeptALineAsAnUnknownKeyOpensWithTheLine) {
+  Plan kept = bench();
+  kept.substrate.other_keys = "{\"line_cm\":[[10,2],[20,6]],\"tilt\":3}";
+  LinkCoder gatherer = LinkCoder::gatherer(known()), writer = LinkCoder::writer(known());
+  code_plan(gatherer, kept, false, 1);
+  writer.texts(gatherer.gathered());
+  code_plan(writer, kept, false, 1);
+  const Result<Plan> opened = decode_link(forged(1, writer.finish()), known());
+  ASSERT_TRUE(opened) << opened.error().sentence;
+  EXPECT_EQ(opened->substrate.line_cm, (std::vector<LinePoint>{{10, 2}, {20, 6}}));
+  EXPECT_EQ(opened->substrate.other_keys, "{\"tilt\":3}");
 }
 
 TEST(NoLink, IsRefusedByOneSentence) {

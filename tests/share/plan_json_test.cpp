@@ -447,5 +447,42 @@ TEST(PlanFiles, HaveEveryShape) {
   EXPECT_EQ(std::count(there.begin(), there.end(), true), 8);
 }
 
+TEST(TerrainLine, IsReadAndWrittenAndLeavesASlopeAsItWas) {
+  const Plan slope = read_plan(full().dump()).value();
+  EXPECT_EQ(plan_json(slope).find("line_cm"), std::string::npos);
+  Plan plan = slope;
+  plan.substrate.line_cm = {{0, -1}, {20, 8.25}, {60, 0}};
+  const std::string text = plan_json(plan);
+  EXPECT_NE(text.find("\"back_cm\":7,\"line_cm\":[[0,-1],[20,8.25],[60,0]]"), std::string::npos) << text;
+  const Result<Plan> read = read_plan(text);
+  ASSERT_TRUE(read) << read.error().sentence;
+  EXPECT_EQ(*read, plan);
+  EXPECT_EQ(plan_json(*read), text);
+  Plan emptied = plan;
+  emptied.substrate.line_cm.clear();
+  EXPECT_EQ(plan_json(emptied), plan_json(slope));
+}
+
+TEST(TerrainLine, OfTheWrongTypeIsRefusedWhereItStands) {
+  const auto refused_at = [](const std::string& line) {
+    const Result<Plan> plan = read_plan(
+        "{\"format\":\"shoalwright-plan\",\"version\":1,\"tank\":{\"length_cm\":80,\"width_cm\":30,"
+        "\"height_cm\":40},\"substrate\":{\"kind\":\"fine-sand\",\"line_cm\":" +
+        line + "}}");
+    return plan ? std::string("read") : plan.error().place;
+  };
+  EXPECT_EQ(refused_at("[]"), "read");
+  EXPECT_EQ(refused_at("null"), "read");
+  EXPECT_EQ(refused_at("[[0,1],[80,2]]"), "read");
+  EXPECT_EQ(refused_at("3"), "/substrate/line_cm");
+  EXPECT_EQ(refused_at("[3]"), "/substrate/line_cm/0");
+  EXPECT_EQ(refused_at("[[0,1],[2]]"), "/substrate/line_cm/1");
+  EXPECT_EQ(refused_at("[[0,1],[2,3,4]]"), "/substrate/line_cm/1");
+  EXPECT_EQ(refused_at("[[0,1],[2,\"3\"]]"), "/substrate/line_cm/1");
+  EXPECT_EQ(refused_at("[[0,1],[80.5,2]]"), "/substrate/line_cm/1/0");
+  EXPECT_EQ(refused_at("[[5,1],[5,2]]"), "/substrate/line_cm/1/0");
+  EXPECT_EQ(refused_at("[[5,41]]"), "/substrate/line_cm/0/1");
+}
+
 }  // namespace
 }  // namespace shoalwright

@@ -47,5 +47,20 @@ TEST(PlantsMayTake, ByWhatGrowsAndNeverMoreThanHalf) {
   EXPECT_FALSE(plants_may_take_mg_d(plan, 10));
 }
 
+// Peak 40 over a tap of 10; the plants take a third of 38.16 mg x 3 a day.
+TEST(PlantsMayTake, LowerThePeakByTheirShareAndOnlyBesideIt) {
+  Plan plan = changed(0.2, 7);
+  plan.planting = Planting::medium;
+  plan.source.nitrate_mg_l = 10;
+  Load load;
+  load.tan_mg_d = 3 * 16 * 0.03 * 26.5;
+  load.nitrate_peak_mg_l = 40;
+  EXPECT_NEAR(*nitrate_peak_with_plants(plan, load, volume_of(plan)), 10 + 30 * 2.0 / 3, 1e-9);
+  load.tan_mg_d = 10;  // never more than half
+  EXPECT_NEAR(*nitrate_peak_with_plants(plan, load, volume_of(plan)), 25, 1e-9);
+  plan.planting = Planting::none;
+  EXPECT_FALSE(nitrate_peak_with_plants(plan, load, volume_of(plan)));
+}
+
 }  // namespace
 }  // namespace shoalwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "plan/plan.h"
+#include "tank/terrain.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -19,10 +20,11 @@ inline Piece mirrored(Piece piece, double length_cm) {
   return piece;
 }
 
-/// All pieces of a plan mirrored; each must have its place.
+/// All pieces of a plan and its terrain line mirrored; each piece must have its place.
 inline Plan mirrored(Plan plan) {
   const double length_cm = inside_length_cm(plan.tank);
   for (Piece& piece : plan.pieces) piece = mirrored(piece, length_cm);
+  plan.substrate.line_cm = mirrored(plan.substrate.line_cm, length_cm);
   return plan;
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <string>
 
+#include "plan/check.h"
 #include "plan/words.h"
 #include "share/plan_json.h"
 #include "support/dice.h"
@@ -55,6 +56,7 @@ Species own_species() {
 
 struct Maker {
   Dice dice;
+  Dice hills;  ///< of their own, so that all else is as it was before there were any
   const Catalog& catalog;
   PlanTaste taste;
 
@@ -247,6 +249,20 @@ struct Maker {
     plan.other_keys = other();
   }
 
+  /// Hills and valleys from pane to pane, the right one included at times.
+  void terrain(Plan& plan) {
+    std::vector<LinePoint>& line = plan.substrate.line_cm;
+    const double length_cm = line_length_cm(plan.tank), highest_cm = std::min(12.0, plan.tank.height_cm / 2);
+    const auto tenths = [&](double low, double high) { return std::round(hills.real(low, high) * 10) / 10; };
+    const auto rise_cm = [&] {
+      return taste.odd && hills.percent(4) ? hills.real(-highest_cm, highest_cm) : tenths(-highest_cm, highest_cm);
+    };
+    for (double x_cm = tenths(0, length_cm / 4); x_cm < length_cm && line.size() < static_cast<std::size_t>(most_line_points);
+         x_cm = std::round((x_cm + tenths(1, length_cm / 3)) * 10) / 10)
+      line.push_back({x_cm, rise_cm()});
+    if (hills.percent(30) && line.size() < static_cast<std::size_t>(most_line_points)) line.push_back({length_cm, rise_cm()});
+  }
+
   Plan plan() {
     Plan plan;
     if (taste.notes) {
@@ -263,6 +279,7 @@ struct Maker {
     if (plan.substrate.kind != SubstrateKind::bare) {
       plan.substrate.front_cm = measure(0, 6);
       plan.substrate.back_cm = measure(0, 12);
+      if (hills.percent(25)) terrain(plan);
     }
     plan.substrate.other_keys = other();
     for (int left = dice.percent(50) ? dice.below(8) : dice.below(25); left > 0; --left) plan.pieces.push_back(piece(plan.tank));
@@ -280,7 +297,7 @@ struct Maker {
 }  // namespace
 
 Plan random_plan(std::uint64_t seed, const Catalog& catalog, PlanTaste taste) {
-  return Maker{.dice = Dice(seed), .catalog = catalog, .taste = taste}.plan();
+  return Maker{.dice = Dice(seed), .hills = Dice(seed + 7919), .catalog = catalog, .taste = taste}.plan();
 }
 
 }  // namespace shoalwright

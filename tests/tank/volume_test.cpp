@@ -156,10 +156,10 @@ TEST(Volume, ABareBottomHasNoSubstrateWhateverItsDepthsSay) {
 
 TEST(Substrate, SlopesEvenlyFromFrontToBack) {
   const Plan plan = sloped(Shape::rectangular, 3, 7);
-  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 0), 3);
-  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 21.7), 5);
-  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 43.4), 7);
-  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 90), 7);
+  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 20, 0), 3);
+  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 20, 21.7), 5);
+  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 20, 43.4), 7);
+  EXPECT_DOUBLE_EQ(substrate_height_cm(plan, 20, 90), 7);
   EXPECT_DOUBLE_EQ(mean_substrate_cm(plan), 5);
 }
 

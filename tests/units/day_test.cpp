@@ -23,6 +23,15 @@ TEST(Day, LeapsEveryFourthYearButThreeCenturiesInFour) {
   EXPECT_EQ(*day_number("2400-01-01") - *day_number("2000-01-01"), 146097);  // days of four Gregorian centuries
 }
 
+TEST(Day, IsSaidWithItsWeekday) {
+  EXPECT_EQ(said_day(0), "Thu 1 Jan");
+  EXPECT_EQ(said_day(-1, true), "Wed 31 Dec 1969");
+  EXPECT_EQ(said_day(*day_number("2026-12-05"), true), "Sat 5 Dec 2026");
+  EXPECT_EQ(said_day(*day_number("2000-02-29")), "Tue 29 Feb");
+  EXPECT_EQ(said_day(*day_number("1583-01-01"), true),
+            "Sat 1 Jan 1583");  // ten days after the Gregorian calendar's first Christmas
+}
+
 TEST(Day, ThatIsNoneIsRefused) {
   for (const char* text : {"", "2026-13-01", "2026-00-10", "2026-04-31", "2026-12-00", "2026-1-05", "05-12-2026", "2026/12/05",
                            "2026-12-05 ", "2026-12-5x", "1582-12-31", "+026-12-05", "2026-12-05T00:00"})

@@ -68,6 +68,14 @@ struct ShowSheet {
 struct PointAt {
   std::string species;
 };
+/// The shelf judges by the tap as it comes, or again by the water that the plan aims at.
+struct JudgeShelf {
+  bool by_tap = true;
+};
+/// A page on paper (app/paper.h).
+struct PrintPage {
+  std::string lines;
+};
 /// Somebody looks who is where.
 struct AskWhoIsWhere {};
 /// A short note at the foot of the window.
@@ -77,6 +85,10 @@ struct Tell {
 /// Pieces that are worked on, by their places in the plan; none: no longer.
 struct ChoosePieces {
   std::vector<std::size_t> pieces;
+};
+/// The substrate is worked on, and which point of its terrain line (-1: none); empty: no longer.
+struct ChooseTerrain {
+  std::optional<int> point;
 };
 /// A kind of piece dragged off the shelf, until it is over the tank; empty: no longer.
 struct HoldPiece {
@@ -88,8 +100,8 @@ struct FocusItem {
 };
 
 using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
-                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, HoldPiece,
-                            AskWhoIsWhere, Tell, FocusItem>;
+                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, ChooseTerrain,
+                            HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

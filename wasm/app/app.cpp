@@ -7,6 +7,7 @@
 #include "app/builtin_demo.h"
 #include "app/keep.h"
 #include "app/plan_text.h"
+#include "app/retold.h"
 #include "catalog/builtin.h"
 #include "edit/command.h"
 #include "platform/platform.h"
@@ -29,7 +30,7 @@ std::string spoken(const App& app) {
   std::string text = std::to_string(fix) + " to fix, " + std::to_string(strain) + (strain == 1 ? " strain." : " strains.");
   for (const Finding& finding : app.now.findings)
     if (finding.severity == Severity::harm) {
-      text += " " + finding.text + ".";
+      text += " " + retold(app.measures, finding.text, about_of(finding.rule)) + ".";
       break;
     }
   return text;
@@ -62,6 +63,7 @@ Look look_at(App& app) {
           .measures = app.measures,
           .pointed_species = app.pointed_species,
           .chosen_pieces = app.chosen_pieces,
+          .chosen_terrain = app.chosen_terrain,
           .piece_in_hand = app.piece_in_hand,
           .sheet = app.sheet,
           .animals = app.animals};
@@ -88,6 +90,9 @@ void show_what_is_held(App& app) {
 
 void plan_changed(App& app) {
   const std::size_t pieces = present(app.history).pieces.size();
+  const Substrate& bed = present(app.history).substrate;
+  if (app.chosen_terrain && *app.chosen_terrain >= static_cast<int>(bed.line_cm.size())) app.chosen_terrain = -1;
+  if (bed.kind == SubstrateKind::bare) app.chosen_terrain.reset();
   std::erase_if(app.chosen_pieces, [&](std::size_t piece) { return piece >= pieces; });
   look_over(app, Remedies::at_once);
   app.link_untold = true;
@@ -157,7 +162,7 @@ void tell_page(App& app) {
 void begin(App& app) {
   app.catalog = builtin_catalog();
   app.preferences = kept_preferences();
-  app.measures.us = app.preferences.us_units;
+  app.measures = app.preferences.measures();
   Plan plan = read_plan(builtin_demo_plan()).value();
   const std::string kept = platform::draft();
   if (!kept.empty()) {

@@ -46,6 +46,7 @@ struct App {
   Sheet sheet = Sheet::none;
   std::string pointed_species;
   std::vector<std::size_t> chosen_pieces;  ///< rising, of the present plan
+  std::optional<int> chosen_terrain;       ///< the substrate is worked on: a point of its terrain line, -1 none
   std::string piece_in_hand;               ///< a kind dragged off the shelf
   Toast toast;
   std::optional<Notice> notice;

@@ -107,7 +107,7 @@ struct Carry {
   void operator()(const Know& wish) { edit(app, SetSeen{wish.rule, wish.species, wish.known}); }
   void operator()(const SetPreferences& wish) {
     app.preferences = wish.preferences;
-    app.measures.us = wish.preferences.us_units;
+    app.measures = wish.preferences.measures();
     keep_preferences(app.preferences);
   }
   void operator()(const ShowSheet& wish) { app.sheet = wish.sheet; }
@@ -115,9 +115,25 @@ struct Carry {
   void operator()(const PointAt& wish) { app.pointed_species = wish.species; }
   void operator()(const ChoosePieces& wish) {
     app.chosen_pieces = wish.pieces;
+    if (!wish.pieces.empty()) app.chosen_terrain.reset();
     std::sort(app.chosen_pieces.begin(), app.chosen_pieces.end());
   }
+  void operator()(const ChooseTerrain& wish) {
+    app.chosen_terrain = wish.point;
+    if (wish.point) app.chosen_pieces.clear();
+  }
   void operator()(const HoldPiece& wish) { app.piece_in_hand = wish.kind; }
+  void operator()(const PrintPage& wish) { platform::print_page(wish.lines); }
+  void operator()(const JudgeShelf& wish) {
+    ShelfState& shelf = app.views.shelf;
+    shelf.by_tap = wish.by_tap;
+    if (!wish.by_tap) return;
+    shelf.part = ShelfPart::animals;
+    shelf.search.clear();
+    shelf.filter = {};
+    shelf.order = ShelfOrder::closest_first;
+    shelf.open = true;
+  }
   void operator()(const Tell& wish) { tell(app, wish.text, wish.action); }
   void operator()(const FocusItem& wish) { app.ui.focus_wanted = wish.id; }
 };

@@ -33,6 +33,14 @@ void draw_hint(const Ui& ui, const Look& look, const Box& box) {
   if (box.w > 560) draw_text(pen, type::small, {box.right() - 16, y}, pen.palette->ink2, "Kept on this device", Align::right);
 }
 
+/// Of pieces or of the substrate.
+void draw_chosen_bar(App& app, const Look& look, const Box& box, Actions& out) {
+  if (look.chosen_terrain)
+    draw_terrain_bar(app.ui, look, box, out);
+  else
+    draw_piece_bar(app.ui, look, box, out);
+}
+
 /// The tank in the middle: front view with its tools, margins, view from above beside the stock.
 void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   const Box hint = box.cut_bottom(hint_height);
@@ -45,10 +53,10 @@ void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   Box above = box.cut_left(std::floor(std::min(box.w * 0.56f, std::max(box.w - 340, 120.0f))));
   draw_tank_above(app.ui, look, above, app.views.tank, out);
   draw_stock(app.ui, look, box, app.views.stock, out);
-  if (look.chosen_pieces.empty())
+  if (look.chosen_pieces.empty() && !look.chosen_terrain)
     draw_hint(app.ui, look, hint);
   else if (platform::have_rest())
-    draw_piece_bar(app.ui, look, hint, out);
+    draw_chosen_bar(app, look, hint, out);
 }
 
 /// Desktop: shelf, tank, assessment side by side; between 900 and 1200 px the shelf folds to a rail.
@@ -74,7 +82,8 @@ void draw_wide(App& app, const Look& look, Box box, Actions& out) {
 void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
   const Box tank = box.cut_top(std::min(box.h * 0.42f, std::max(240.0f, box.w * 0.62f + 44)));
   draw_tank_front(app.ui, look, tank, app.views.tank, out);
-  if (!look.chosen_pieces.empty() && platform::have_rest()) draw_piece_bar(app.ui, look, box.cut_top(hint_height), out);
+  if ((!look.chosen_pieces.empty() || look.chosen_terrain) && platform::have_rest())
+    draw_chosen_bar(app, look, box.cut_top(hint_height), out);
   Column column = begin_column(app.ui, "narrow", box, app.ui.palette->ground);
   Stack stack{{column.content.x, column.content.y, column.content.w, 0}};
   draw_gives_first(app.ui, look, stack.take(box.w < 600 ? 168.0f : first_height), app.views.gives_first, out);

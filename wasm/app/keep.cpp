@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "app/keep.h"
 
+#include "draw/fields.h"
 #include "platform/platform.h"
+#include "units/text.h"
 
 namespace shoalwright {
 
@@ -26,6 +28,12 @@ Preferences kept_preferences() {
   if (theme == "light") preferences.theme = ThemeChoice::light;
   if (theme == "dark") preferences.theme = ThemeChoice::dark;
   preferences.us_units = platform::setting("units") == "us";
+  const std::string hardness = platform::setting("hardness");
+  if (hardness == "ppm") preferences.hardness_in = HardnessUnit::mg_l_caco3;
+  if (hardness == "mmol") preferences.hardness_in = HardnessUnit::mmol_l;
+  preferences.nitrate_as_n = platform::setting("nitrate") == "n";
+  if (const std::optional<double> ratio = number_from(platform::setting("ro-drain")); ratio && *ratio >= 0 && *ratio <= 20)
+    preferences.ro_drain_l_per_l = ratio;
   const std::string overlay = platform::setting("overlay");
   for (const Overlay one : {Overlay::crowding, Overlay::clearance, Overlay::cover, Overlay::territory})
     if (overlay == setting_of(one)) preferences.overlay = one;
@@ -42,6 +50,12 @@ void keep_preferences(const Preferences& preferences) {
     case ThemeChoice::dark: platform::keep_setting("theme", "dark"); break;
   }
   platform::keep_setting("units", preferences.us_units ? "us" : "metric");
+  const HardnessUnit hardness = preferences.hardness_in;
+  platform::keep_setting("hardness", hardness == HardnessUnit::mg_l_caco3 ? "ppm"
+                                     : hardness == HardnessUnit::mmol_l   ? "mmol"
+                                                                          : "");
+  platform::keep_setting("nitrate", preferences.nitrate_as_n ? "n" : "");
+  platform::keep_setting("ro-drain", preferences.ro_drain_l_per_l ? short_text(*preferences.ro_drain_l_per_l, 2) : "");
   platform::keep_setting("overlay", setting_of(preferences.overlay));
   platform::keep_setting("swim", preferences.swim ? "on" : "off");
   platform::keep_setting("lane", preferences.show_lane ? "on" : "off");

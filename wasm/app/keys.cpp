@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/app.h"
 #include "edit/command.h"
+#include "platform/platform.h"
 
 namespace shoalwright {
 
@@ -46,6 +47,7 @@ void read_keys(App& app, Actions& out) {
   }
   const bool covered = app.sheet != Sheet::none || app.notice;
   if (!covered) read_piece_keys(look_at(app), out);
+  if (!covered && app.chosen_terrain && platform::have_rest()) read_terrain_keys(look_at(app), out);
   if (io.KeyCtrl || io.KeyAlt || io.KeySuper || ImGui::IsPopupOpen("", ImGuiPopupFlags_AnyPopup)) return;
   if (pressed(ImGuiKey_Slash)) {
     if (app.sheet == Sheet::water) out.push_back(ShowSheet{Sheet::none});  // the shelf is on the tank's page

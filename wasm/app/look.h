@@ -46,6 +46,7 @@ struct Look {
   const Measures& measures;  ///< numbers in the keeper's units
   const std::string& pointed_species;
   const std::vector<std::size_t>& chosen_pieces;  ///< rising, of `plan`
+  const std::optional<int>& chosen_terrain;       ///< the substrate is worked on: a point of its terrain line, -1 none
   const std::string& piece_in_hand;               ///< a kind dragged off the shelf, not yet over the tank
   Sheet sheet;
   AnimalStore& animals;

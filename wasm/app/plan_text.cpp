@@ -13,13 +13,6 @@ namespace shoalwright {
 
 namespace {
 
-/// What a keeper has written, kept on its line and out of the table's cells.
-std::string on_one_line(std::string text) {
-  for (char& c : text)
-    if (c == '\n' || c == '\r' || c == '|') c = ' ';
-  return text;
-}
-
 void line(std::string& out, const std::string& text) { out += text + "\n"; }
 
 std::string tank_line(const Told& told) {
@@ -66,10 +59,17 @@ void add_stock_actions(std::string& out, const Told& told) {
   }
 }
 
-std::string window_text(const Told& told, const char* name, const Window& window, const char* unit, bool temperature) {
+enum class Kind { temperature, ph, gh, kh };
+
+std::string window_text(const Told& told, const char* name, const Window& window, Kind kind) {
+  const Measures& measures = told.look.measures;
+  const bool temperature = kind == Kind::temperature;
+  const Hardness hardness = kind == Kind::gh ? Hardness::gh : Hardness::kh;
+  const auto bare = [&](double value) {
+    return kind == Kind::ph ? short_text(value, 1) : measures.hardness_figure(value, hardness);
+  };
   const auto figure = [&](double value) {
-    return temperature ? told.look.measures.temperature(value)
-                       : short_text(value, 1) + (*unit != '\0' ? std::string(" ") + unit : "");
+    return temperature ? measures.temperature(value) : kind == Kind::ph ? bare(value) : measures.hardness(value, hardness);
   };
   std::string text = std::string("- ") + name + ": ";
   if (window.low_by.empty())
@@ -77,8 +77,8 @@ std::string window_text(const Told& told, const char* name, const Window& window
   else if (!window.tolerated)
     text += "no window suits all";
   else
-    text += (temperature ? told.look.measures.temperatures(window.tolerated->low, window.tolerated->high)
-                         : short_text(window.tolerated->low, 1) + " to " + figure(window.tolerated->high)) +
+    text += (temperature ? measures.temperatures(window.tolerated->low, window.tolerated->high)
+                         : bare(window.tolerated->low) + " to " + figure(window.tolerated->high)) +
             " suits all";
   return text + (window.now ? "; the tank has " + figure(*window.now) : "; not known");
 }
@@ -101,13 +101,19 @@ void add_findings(std::string& out, const Told& told) {
   for (const Finding& finding : told.assessment.findings) {
     std::string text = std::string("- ") + grade_word(finding.severity) + ": " + finding.text + ". " + finding.why;
     if (!finding.remedy.empty()) text += " What to do: " + finding.remedy + ".";
-    text = on_one_line(retold(told.look.measures, text)) + " " + on_one_line(evidence_words(finding));
+    text = on_one_line(retold(told.look.measures, text, about_of(finding.rule))) + " " + on_one_line(evidence_words(finding));
     if (is_known(told.plan, finding)) text += " You know about it.";
     line(out, text);
   }
 }
 
 }  // namespace
+
+std::string on_one_line(std::string text) {
+  for (char& c : text)
+    if (c == '\n' || c == '\r' || c == '|') c = ' ';
+  return text;
+}
 
 std::string plan_text(const Look& look) {
   const Told told = told_now(look);
@@ -119,10 +125,10 @@ std::string plan_text(const Look& look) {
   add_stock_actions(out, told);
   line(out, "## Water");
   const Windows& water = told.assessment.water;
-  line(out, window_text(told, "Temperature", water.temperature_c, "", true));
-  line(out, window_text(told, "pH", water.ph, "", false));
-  line(out, window_text(told, "GH", water.gh_dgh, "°dH", false));
-  line(out, window_text(told, "KH", water.kh_dkh, "°dH", false));
+  line(out, window_text(told, "Temperature", water.temperature_c, Kind::temperature));
+  line(out, window_text(told, "pH", water.ph, Kind::ph));
+  line(out, window_text(told, "GH", water.gh_dgh, Kind::gh));
+  line(out, window_text(told, "KH", water.kh_dkh, Kind::kh));
   add_margins(out, told);
   add_findings(out, told);
   line(out, "## Take care");

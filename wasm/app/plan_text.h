@@ -11,4 +11,7 @@ namespace shoalwright {
 /// done from there. Tells the plan as it is, not what is held.
 std::string plan_text(const Look& look);
 
+/// What a keeper has written, kept on its line and out of a table's cells.
+std::string on_one_line(std::string text);
+
 }  // namespace shoalwright

@@ -26,7 +26,7 @@ std::size_t number_at(std::string_view text, std::size_t at) {
 
 double value_of(std::string_view figures) { return std::strtod(std::string(figures).c_str(), nullptr); }
 
-enum class Unit { temperature, length, area, volume, volume_per_length, mass };
+enum class Unit { temperature, length, area, volume, volume_per_length, mass, hardness, nitrate };
 
 struct Metric {
   Unit unit;
@@ -34,8 +34,9 @@ struct Metric {
 };
 
 // Longer ones first, since "cm" begins "cm²".
-constexpr Metric metric_units[] = {{Unit::temperature, "°C"},         {Unit::area, "cm²"}, {Unit::length, "cm"},
-                                   {Unit::volume_per_length, "L/cm"}, {Unit::volume, "L"}, {Unit::mass, "kg"}};
+constexpr Metric metric_units[] = {{Unit::temperature, "°C"},         {Unit::area, "cm²"},    {Unit::length, "cm"},
+                                   {Unit::volume_per_length, "L/cm"}, {Unit::volume, "L"},    {Unit::mass, "kg"},
+                                   {Unit::hardness, "°dH"},           {Unit::nitrate, "mg/L"}};
 
 /// The unit that stands at `at` as a word of its own.
 std::optional<Metric> unit_at(std::string_view text, std::size_t at) {
@@ -54,34 +55,77 @@ bool is_difference(std::string_view after) {
   return false;
 }
 
-std::string figures_in_us(double value, Unit unit, bool difference) {
-  switch (unit) {
-    case Unit::temperature: return difference ? short_text(f_difference_from_c(value), 1) : short_text(f_from_c(value), 0);
-    case Unit::length: return short_text(in_from_cm(value), 1);
-    case Unit::area: return short_text(in_from_cm(in_from_cm(value)), 0);
-    case Unit::volume: return short_text(us_gal_from_l(value), us_gal_from_l(value) < 100 ? 1 : 0);
-    case Unit::volume_per_length: return short_text(us_gal_from_l(value) * cm_per_in, 2);
-    case Unit::mass: return known_text(lb_from_kg(value), lb_from_kg(value) < 200 ? 1 : 10);
+/// Which hardness the text was last told of before `at`; where of none, the next one after it.
+Hardness hardness_at(std::string_view text, std::size_t at, Hardness otherwise) {
+  const std::size_t gh = text.rfind("GH", at), kh = text.rfind("KH", at);
+  if (gh != std::string_view::npos || kh != std::string_view::npos) {
+    if (kh == std::string_view::npos) return Hardness::gh;
+    return gh == std::string_view::npos || kh > gh ? Hardness::kh : Hardness::gh;
   }
-  return "";
+  const std::size_t next_gh = text.find("GH", at), next_kh = text.find("KH", at);
+  if (next_gh == next_kh) return otherwise;
+  return next_kh < next_gh ? Hardness::kh : Hardness::gh;
 }
 
-const char* us_word(Unit unit) {
-  switch (unit) {
-    case Unit::temperature: return "°F";
-    case Unit::length: return "in";
-    case Unit::area: return "in²";
-    case Unit::volume: return "gal";
-    case Unit::volume_per_length: return "gal/in";
-    case Unit::mass: return "lb";
+/// Whether the number at `at` stands behind GH or KH, by itself or by one of the words that sentences have there.
+bool behind_hardness(std::string_view text, std::size_t at) {
+  for (const std::string_view word : {" ", " to ", " comes to ", " falls to ", " comes out "}) {
+    if (at < word.size() + 2 || text.substr(at - word.size(), word.size()) != word) continue;
+    const std::string_view name = text.substr(at - word.size() - 2, 2);
+    if (name == "GH" || name == "KH") return true;
   }
-  return "";
+  return false;
 }
+
+struct Teller {
+  const Measures& m;
+  const About& about;
+
+  bool counts_as_core(Unit unit) const {
+    if (unit == Unit::hardness) return m.hardness_in == HardnessUnit::degrees;
+    if (unit == Unit::nitrate) return !(m.nitrate_as_n && about.nitrate);
+    return !m.us;
+  }
+
+  std::string figures(double value, Unit unit, bool difference, Hardness hardness) const {
+    switch (unit) {
+      case Unit::temperature: return difference ? short_text(f_difference_from_c(value), 1) : short_text(f_from_c(value), 0);
+      case Unit::length: return short_text(in_from_cm(value), 1);
+      case Unit::area: return short_text(in_from_cm(in_from_cm(value)), 0);
+      case Unit::volume: return short_text(us_gal_from_l(value), us_gal_from_l(value) < 100 ? 1 : 0);
+      case Unit::volume_per_length: return short_text(us_gal_from_l(value) * cm_per_in, 2);
+      case Unit::mass: return known_text(lb_from_kg(value), lb_from_kg(value) < 200 ? 1 : 10);
+      case Unit::hardness: return m.hardness_figure(value, hardness);
+      case Unit::nitrate: return m.nitrate_figure(value, value == static_cast<int>(value) ? 0 : 1);
+    }
+    return "";
+  }
+
+  const char* word(Unit unit, Hardness hardness) const {
+    switch (unit) {
+      case Unit::temperature: return "°F";
+      case Unit::length: return "in";
+      case Unit::area: return "in²";
+      case Unit::volume: return "gal";
+      case Unit::volume_per_length: return "gal/in";
+      case Unit::mass: return "lb";
+      case Unit::hardness: return m.hardness_unit(hardness);
+      case Unit::nitrate: return m.nitrate_unit();
+    }
+    return "";
+  }
+};
 
 }  // namespace
 
-std::string retold(const Measures& measures, std::string_view metric) {
-  if (!measures.us) return std::string(metric);
+About about_of(std::string_view rule) {
+  return {.nitrate = rule == "nitrate" || rule == "load",
+          .hardness = rule == "water-kh" || rule == "kh-low" ? Hardness::kh : Hardness::gh};
+}
+
+std::string retold(const Measures& measures, std::string_view metric, const About& about) {
+  if (!measures.us && !measures.nitrate_as_n && measures.hardness_in == HardnessUnit::degrees) return std::string(metric);
+  const Teller teller{measures, about};
   std::string told;
   std::size_t at = 0;
   while (at < metric.size()) {
@@ -109,19 +153,21 @@ std::string retold(const Measures& measures, std::string_view metric) {
         break;
       }
     }
-    const std::optional<Metric> unit = end < metric.size() && metric[end] == ' ' ? unit_at(metric, end + 1) : std::nullopt;
-    if (!unit) {
+    std::optional<Metric> unit = end < metric.size() && metric[end] == ' ' ? unit_at(metric, end + 1) : std::nullopt;
+    std::size_t after = unit ? end + 1 + unit->word.size() : end;
+    if (!unit && behind_hardness(metric, at)) unit = {Unit::hardness, ""};
+    if (!unit || teller.counts_as_core(unit->unit)) {
       told += metric.substr(at, first);
       at += first;
       continue;
     }
-    const std::size_t after = end + 1 + unit->word.size();
+    const Hardness hardness = hardness_at(metric, at, about.hardness);
     const bool difference = is_difference(metric.substr(after));
     for (std::size_t i = 0; i < count; ++i) {
       if (i > 0) told += metric.substr(row[i - 1].at + row[i - 1].size, row[i].at - row[i - 1].at - row[i - 1].size);
-      told += figures_in_us(value_of(metric.substr(row[i].at, row[i].size)), unit->unit, difference);
+      told += teller.figures(value_of(metric.substr(row[i].at, row[i].size)), unit->unit, difference, hardness);
     }
-    told += std::string(" ") + us_word(unit->unit);
+    told += std::string(" ") + teller.word(unit->unit, hardness);
     at = after;
   }
   return told;

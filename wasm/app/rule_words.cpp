@@ -4,6 +4,7 @@
 #include "notebook/say.h"
 #include "plan/defaults.h"
 #include "rules/limits.h"
+#include "stocking/arrivals.h"
 #include "water/media.h"
 #include "water/reach.h"
 
@@ -84,7 +85,7 @@ std::string rule_words(std::string_view rule) {
            percent(load_quiet_to) + " nothing is said, up to " + percent(load_watch_to) + " is a watch.";
   if (rule == "nitrate")
     return "Nitrate rises between changes and falls with each, until both balance. Your own limit holds; without one it is " +
-           amount(default_nitrate_mg_l[0], 0, "") + ", " + amount(default_nitrate_mg_l[1], 0, "") + " or " +
+           amount(default_nitrate_mg_l[0], 0, "mg/L") + ", " + amount(default_nitrate_mg_l[1], 0, "mg/L") + " or " +
            amount(default_nitrate_mg_l[2], 0, "mg/L") +
            " as the view is lenient, usual or strict. A tenth over is what a kit may read wrong.";
   if (rule == "water-unreachable")
@@ -101,19 +102,34 @@ std::string rule_words(std::string_view rule) {
            "pH of a mix follows from its carbon and KH, it is never a mean.";
   if (rule == "kh-low")
     return "Bacteria that turn ammonia into nitrate use up KH; changes bring it back. Under " +
-           amount(limits::kh_left_least_dkh, 1, "") + " before a change pH may slide, under " +
-           amount(limits::kh_left_least_dkh - limits::kh_left_short.strain, 1, "") + " it may fall at once.";
+           amount(limits::kh_left_least_dkh, 1, "°dH") + " before a change pH may slide, under " +
+           amount(limits::kh_left_least_dkh - limits::kh_left_short.strain, 1, "°dH") + " it may fall at once.";
   if (rule == "softened-water")
     return "A softener puts sodium in the place of calcium: GH " + amount(limits::softened_most_gh_dgh, 0, "") +
            " or less beside KH " + amount(limits::softened_least_kh_dkh, 0, "") + " or more looks like it.";
   if (rule == "tap-disinfectant")
     return "Chlorine and chloramine burn gills and kill a filter. What is not known is treated as chloramine; standing does not "
            "remove it.";
+  if (rule == "private-water")
+    return "A supplier tests what it delivers; a well, a spring or a roof has nobody who does. It stays a note: only a test "
+           "tells more.";
+  if (rule == "brackish")
+    return "A card says whether its kind needs salt for good. What lives in either, fresh or brackish, is not spoken of here.";
+  if (rule == "cycle")
+    return "A new filter takes about " + amount(settling_weeks, 0, "weeks") +
+           " until it carries animals; until then those that are there are tested for. Later ones come in stages of " +
+           percent(stage_share) + " of all food, or group by group, about " + amount(weeks_to_gate, 0, "weeks") +
+           " apart, each after clean tests. Who is only wished for is judged as settled.";
+  if (rule == "mature-tank")
+    return "A card says how long a tank should have been lived in before its kind comes. Without a week of arrival it is a "
+           "watch, "
+           "with one that is too early a strain.";
   if (rule == "ammonia")
     return "Of what a kit reads, only un-ionised ammonia harms, and pH and warmth decide how much that is: from " +
            amount(limits::ammonia_nh3_mg_l.watch, 3, "mg/L") + " a watch, from " +
            amount(limits::ammonia_nh3_mg_l.strain, 2, "") + " a strain, from " + amount(limits::ammonia_nh3_mg_l.harm, 2, "") +
-           " gills are harmed. Nitrite: from " + amount(limits::nitrite_mg_l.watch, 1, "mg/L") + ".";
+           " gills are harmed. Nitrite: from " + amount(limits::nitrite_mg_l.watch, 1, "mg/L") +
+           ", half of that in water with little chloride.";
   if (rule == "oxygen")
     return "Animals, bacteria and plants use oxygen in the dark, the surface brings it: lowest before dawn. From " +
            amount(limits::oxygen_ease_mg_l, 0, "mg/L") + " nothing is said, under " +

@@ -64,12 +64,15 @@ void say_water(const Told& told, const Tightest& margin, const Window& window, M
   const bool temperature = margin.margin == "temperature_c";
   words.name = water_name(margin.margin);
   const double by = std::abs(margin.value);
-  words.amount = short_text(temperature && measures.us ? f_difference_from_c(by) : by, 1);
+  const bool hardness = margin.margin == "gh_dgh" || margin.margin == "kh_dkh";
+  const Hardness of = margin.margin == "gh_dgh" ? Hardness::gh : Hardness::kh;
+  words.amount =
+      hardness ? measures.hardness_figure(by, of) : short_text(temperature && measures.us ? f_difference_from_c(by) : by, 1);
   words.state = margin.value >= 0                                    ? "spare"
                 : !window.tolerated                                  ? "apart"
                 : window.now && *window.now > window.tolerated->high ? "over"
                                                                      : "under";
-  const std::string unit = temperature ? measures.temperature_unit() : margin.margin == "ph" ? "" : "°dH";
+  const std::string unit = temperature ? measures.temperature_unit() : hardness ? measures.hardness_unit(of) : "";
   words.number = words.amount;
   words.words = words.short_words = unit.empty() ? words.state : unit + " " + words.state;
 }
@@ -114,14 +117,17 @@ Section section_of(const Finding& finding) {
     if (contains(finding.text, "surface")) return Section::air;
     return contains(finding.text, "lid") ? Section::company : Section::water;
   }
-  if (begins_with(rule, "water-") || rule == "softened-water" || rule == "acid" || rule == "tap-disinfectant")
+  if (begins_with(rule, "water-") || rule == "softened-water" || rule == "acid" || rule == "tap-disinfectant" ||
+      rule == "private-water" || rule == "brackish")
     return Section::water;
   if (begins_with(rule, "crowding-") || rule == "swim-lane" || rule == "territory" || begins_with(rule, "tank-") ||
       rule == "substrate" || rule == "cover" || rule == "wood-needed" || rule == "current")
     return Section::room;
   if (rule == "oxygen" || rule == "heater") return Section::air;
-  return rule == "load" || rule == "nitrate" || rule == "ammonia" || rule == "filter" || rule == "kh-low" ? Section::load
-                                                                                                          : Section::company;
+  return rule == "load" || rule == "nitrate" || rule == "ammonia" || rule == "filter" || rule == "kh-low" || rule == "cycle" ||
+                 rule == "mature-tank"
+             ? Section::load
+             : Section::company;
 }
 
 Section section_of_margin(std::string_view margin) {
@@ -191,8 +197,8 @@ MarginWords margin_words(const Told& told, const Tightest& margin) {
     words.state = margin.value < 0 ? "short" : "spare";
   } else if (margin.margin == "nitrate_mg_l") {
     words.name = never_changed(told.plan) ? "Nitrate in a year" : "Nitrate peak";
-    words.amount = about(by);
-    unit = "mg/L";
+    words.amount = about(measures.nitrate_out(by));
+    unit = measures.nitrate_unit();
     words.state = margin.value < 0 ? "over" : "spare";
   } else if (margin.margin == "dawn_mg_l") {
     words.name = "Oxygen at dawn";

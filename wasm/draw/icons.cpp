@@ -2,7 +2,6 @@
 #include "draw/icons.h"
 
 #include <cmath>
-#include <cstdlib>
 
 namespace shoalwright {
 namespace {
@@ -34,18 +33,30 @@ const char* strokes_of(Icon icon) {
   return "";
 }
 
+/// The next number of the strokes, whole or with decimals. Our own reading: the library's asks the page for each.
+float next_number(const char*& s) {
+  while (*s == ' ') ++s;
+  const float sign = *s == '-' ? -1.0f : 1.0f;
+  if (*s == '-') ++s;
+  int figures = 0, of = 1;
+  for (bool behind_point = false; (*s >= '0' && *s <= '9') || *s == '.'; ++s) {
+    if (*s == '.') {
+      behind_point = true;
+      continue;
+    }
+    figures = 10 * figures + (*s - '0');
+    if (behind_point) of *= 10;
+  }
+  return sign * static_cast<float>(figures) / static_cast<float>(of);
+}
+
 }  // namespace
 
 void draw_icon(const Pen& pen, Icon icon, ImVec2 at, float size, ImU32 colour) {
   const float k = size / 18, thickness = 1.5f * k;
   at = snapped(pen, at);
   const char* s = strokes_of(icon);
-  const auto number = [&] {
-    char* end = nullptr;
-    const float v = std::strtof(s, &end);
-    s = end;
-    return v;
-  };
+  const auto number = [&] { return next_number(s); };
   const auto finish = [&](bool closed) {
     ImVector<ImVec2>& path = pen.dl->_Path;
     if (path.Size == 0) return;

@@ -171,26 +171,36 @@ void add_stroke(Mesh& mesh, std::span<const Vec> points, float width_from, float
 
 namespace {
 
-// Puts the corners in place and asks `colour_of` for each colour; neighbours often share one, so the last answer is kept.
+// Puts the corners in place and asks `colour_of` for each colour; neighbours often share one, so the last answer is kept. Tens of
+// thousands of corners are written in a frame: straight into the room reserved, not one call each.
 template <typename ColourOf>
 void emit_with(ImDrawList* list, const Mesh& mesh, const Placement& placement, ColourOf colour_of) {
   const float c = std::cos(placement.tilt), s = std::sin(placement.tilt), flip = placement.across;
-  const float fringe = list->_FringeScale;
-  const ImVec2 white = list->_Data->TexUvWhitePixel;
+  const float scale = placement.scale, fringe = list->_FringeScale;
+  const Vec x_by{flip * c * scale, flip * s * scale}, y_by{-s * scale, c * scale};
+  const Vec out_x_by{flip * c * fringe, flip * s * fringe}, out_y_by{-s * fringe, c * fringe};
+  const ImVec2 white = list->_Data->TexUvWhitePixel, origin = placement.origin;
   list->PrimReserve(static_cast<int>(mesh.indices.size()), static_cast<int>(mesh.vertices.size()));
   const unsigned base = list->_VtxCurrentIdx;
-  for (const std::uint32_t index : mesh.indices) list->PrimWriteIdx(static_cast<ImDrawIdx>(base + index));
+  ImDrawIdx* index_out = list->_IdxWritePtr;
+  for (const std::uint32_t index : mesh.indices) *index_out++ = static_cast<ImDrawIdx>(base + index);
+  ImDrawVert* out = list->_VtxWritePtr;
   ImU32 last_in = mesh.vertices[0].colour, last_out = colour_of(last_in);
   for (const MeshVertex& v : mesh.vertices) {
     if (v.colour != last_in) {
       last_in = v.colour;
       last_out = colour_of(last_in);
     }
-    const float x = v.x * flip, out_x = v.out_x * flip;
-    const float px = (x * c - v.y * s) * placement.scale + (out_x * c - v.out_y * s) * fringe;
-    const float py = (x * s + v.y * c) * placement.scale + (out_x * s + v.out_y * c) * fringe;
-    list->PrimWriteVtx({placement.origin.x + px, placement.origin.y - py}, white, last_out);
+    const float px = v.x * x_by.x + v.y * y_by.x + v.out_x * out_x_by.x + v.out_y * out_y_by.x;
+    const float py = v.x * x_by.y + v.y * y_by.y + v.out_x * out_x_by.y + v.out_y * out_y_by.y;
+    out->pos = {origin.x + px, origin.y - py};
+    out->uv = white;
+    out->col = last_out;
+    ++out;
   }
+  list->_IdxWritePtr = index_out;
+  list->_VtxWritePtr = out;
+  list->_VtxCurrentIdx = base + static_cast<unsigned>(mesh.vertices.size());
 }
 
 }  // namespace

@@ -111,23 +111,30 @@ float text_width(const Pen& pen, Type t, std::string_view text) {
 }
 
 float draw_text_on(const Pen& pen, Type t, ImVec2 at, ImU32 colour, std::string_view text, Align align) {
-  const float width = text_width(pen, t, text);
+  ImFontBaked* glyphs = baked(pen, t);
+  // Baking may move the atlas to a new texture, which starts a new draw command: bake all before the first vertex.
+  float width = 0;
+  int visible = 0;
+  for (size_t i = 0; i < text.size();) {
+    const ImFontGlyph* g = glyphs->FindGlyph(static_cast<ImWchar>(next_character(text, i)));
+    width += g->AdvanceX;
+    visible += static_cast<int>(g->Visible);
+  }
+  const ImVec4 sight = pen.dl->_CmdHeader.ClipRect;
+  if (at.y + t.size < sight.y || at.y - 2 * t.size > sight.w) return width;
   if (align == Align::centre) at.x -= width / 2;
   if (align == Align::right) at.x -= width;
   at = snapped(pen, at);
-  ImFontBaked* glyphs = baked(pen, t);
-  // Baking may move the atlas to a new texture, which starts a new draw command: bake all before the first vertex.
-  for (size_t i = 0; i < text.size();) glyphs->FindGlyph(static_cast<ImWchar>(next_character(text, i)));
   const float step = pen.device_scale * steps_across;
   const float rise = std::floor(glyphs->Ascent + 0.5f);
   // The baked offset of half the filter's width is in device pixels, not in CSS pixels.
   const float filter_shift = (steps_across - 1) / (2.0f * steps_across) * (1 - 1 / pen.device_scale);
   float x = at.x;
+  pen.dl->PrimReserve(6 * visible, 4 * visible);
   for (size_t i = 0; i < text.size();) {
     const ImFontGlyph* g = glyphs->FindGlyph(static_cast<ImWchar>(next_character(text, i)));
     if (g->Visible) {
       const float gx = std::floor(x * step + 0.5f) / step + filter_shift, gy = at.y - rise;
-      pen.dl->PrimReserve(6, 4);
       pen.dl->PrimRectUV({gx + g->X0, gy + g->Y0}, {gx + g->X1, gy + g->Y1}, {g->U0, g->V0}, {g->U1, g->V1}, colour);
     }
     x += g->AdvanceX;

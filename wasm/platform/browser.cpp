@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The platform in a browser: WebGL2 through emscripten/html5.h, Dear ImGui's own OpenGL renderer, DOM events through browser.js,
+// The platform in a browser: WebGL2 through emscripten/html5.h, DOM events through browser.js,
 // and the page's services (web/page.js) by name. Text and bytes are all that crosses.
 #include <emscripten/emscripten.h>
 #include <emscripten/html5.h>
-#include <GLES3/gl3.h>
 
 #include <cfloat>
 #include <cmath>
@@ -11,9 +10,9 @@
 #include <map>
 
 #include "imgui.h"
-#include "imgui_impl_opengl3.h"
 #include "imgui_internal.h"
 #include "platform/dom_keys.h"
+#include "platform/gl_drawing.h"
 #include "platform/platform.h"
 
 extern "C" {  // browser.js
@@ -152,7 +151,6 @@ void draw(double now_ms) {
   s.stops.clear();
   s.cursor = Cursor::automatic;
   s.open_field_drawn = false;
-  if (s.has_gl) ImGui_ImplOpenGL3_NewFrame();
   ImGui::NewFrame();
   if (s.leave) ImGui::FocusWindow(nullptr);  // so that the next Tab into the drawing starts at an end again
   s.leave = false;
@@ -169,10 +167,7 @@ void draw(double now_ms) {
   for (auto it = s.news.begin(); it != s.news.end();) it = --it->second.frames_left < 0 ? s.news.erase(it) : std::next(it);
   if (s.has_gl) {
     const ImVec4 ground = ImGui::GetStyleColorVec4(ImGuiCol_WindowBg);
-    glViewport(0, 0, s.width_px, s.height_px);
-    glClearColor(ground.x, ground.y, ground.z, 1);
-    glClear(GL_COLOR_BUFFER_BIT);
-    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    draw_by_gl(*ImGui::GetDrawData(), s.width_px, s.height_px, ground);
   } else {  // the app still runs for the text form; letters are laid out, never painted
     for (ImTextureData* texture : ImGui::GetPlatformIO().Textures) {
       const bool unwanted = texture->Status == ImTextureStatus_WantDestroy;
@@ -190,9 +185,9 @@ void draw(double now_ms) {
 
 EM_BOOL on_animation_frame(double now_ms, void*) {
   State& s = state();
-  s.asked = false;
   --s.owed;
   draw(now_ms);
+  s.asked = false;  // only now: asking in the midst of a frame lets the browser's own work in between
   if (s.owed > 0) wake(s.owed);
   return EM_FALSE;
 }
@@ -232,8 +227,10 @@ void run(Listener listener) {
   io.BackendPlatformName = "shoalwright browser";
   io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
   io.BackendFlags |= ImGuiBackendFlags_HasMouseCursors;
-  if (s.has_gl && !ImGui_ImplOpenGL3_Init("#version 300 es")) s.has_gl = false;
-  if (!s.has_gl) io.BackendFlags |= ImGuiBackendFlags_RendererHasTextures | ImGuiBackendFlags_RendererHasVtxOffset;
+  if (s.has_gl)
+    begin_gl_drawing();
+  else
+    io.BackendFlags |= ImGuiBackendFlags_RendererHasTextures | ImGuiBackendFlags_RendererHasVtxOffset;
   browser_listen();                                    // sends size and device before it returns
   io.ConfigMacOSXBehaviors = s.device_now.apple_keys;  // Dear ImGui decides it when compiled, which WASM cannot know
   s.listener.start();
@@ -366,8 +363,11 @@ bool have_rest() {
   return s.rest;
 }
 
+bool rest_is_here() { return state().rest; }
+
 void say(std::string_view text) { tell("say", text); }
 void set_plan_text(std::string_view lines) { tell("set_plan_text", lines); }
+void print_page(std::string_view lines) { tell("print_page", lines); }
 void set_title(std::string_view title) { tell("set_title", title); }
 void show_failure(std::string_view sentence) {
   state().failed = true;
@@ -415,8 +415,7 @@ EMSCRIPTEN_KEEPALIVE void page_context(int back) {
   s.context_lost = back == 0;
   if (!back) return;
   browser_forget_gl();
-  ImGui_ImplOpenGL3_DestroyDeviceObjects();
-  ImGui_ImplOpenGL3_CreateDeviceObjects();
+  begin_gl_drawing();
   wake();
 }
 

@@ -120,6 +120,8 @@ std::string setting(std::string_view name) {
 
 void keep_setting(std::string_view name, std::string_view value) { state().record.settings[std::string(name)] = value; }
 bool have_rest() { return true; }
+bool rest_is_here() { return true; }
+void print_page(std::string_view lines) { state().record.printed = lines; }
 
 void say(std::string_view text) { state().record.said = text; }
 void set_plan_text(std::string_view lines) { state().record.plan_text = lines; }

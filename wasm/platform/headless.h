@@ -16,7 +16,7 @@ namespace shoalwright::platform::headless {
 
 /// All that the app has asked of the platform since `begin`.
 struct Record {
-  std::string copied, said, plan_text, title, failure;
+  std::string copied, said, plan_text, title, failure, printed;
   std::string draft;                                       ///< kept last
   std::vector<Draft> left_drafts;                          ///< by leave_draft, newest first
   std::string link;                                        ///< set last

@@ -85,6 +85,9 @@ std::string_view asset(std::string_view name);
 /// before.
 bool have_rest();
 
+/// The same without asking for it.
+bool rest_is_here();
+
 enum class FieldKind { text, search, number };
 
 /// One text field as drawn in this frame. Its text is edited by a real input of the page, laid over `x, y, width, height`: phone
@@ -157,6 +160,9 @@ void say(std::string_view text);
 /// "# heading", "## heading", "- item", "| cell | cell" (the first row of a run is the table's head), "! action Label" (a button
 /// that reports `action`), anything else a paragraph. Never read as HTML.
 void set_plan_text(std::string_view lines);
+/// A page on paper, from lines as in `set_plan_text`, through the browser's own print dialogue: black on white, whatever the
+/// theme. Call it while handling a click or a key.
+void print_page(std::string_view lines);
 /// The title of the browser's tab.
 void set_title(std::string_view title);
 

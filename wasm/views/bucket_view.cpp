@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/paper.h"
 #include "app/retold.h"
 #include "draw/buttons.h"
 #include "draw/marks.h"
@@ -79,7 +80,7 @@ float draw_steps(WaterDesk& desk, ImVec2 at, float width) {
   };
   const Recipe& recipe = card.recipe;
   y += 2;
-  for (const Miss& miss : recipe.missed) say(miss_says(miss));
+  for (const Miss& miss : recipe.missed) say(retold(measures, miss_says(miss)));
   const bool missed = std::any_of(recipe.missed.begin(), recipe.missed.end(),
                                   [](const Miss& miss) { return miss.by && miss.quantity != WaterQuantity::ph; });
   if (missed && recipe.ro_for_gh && recipe.ro_for_kh)
@@ -104,6 +105,8 @@ void draw_buttons(WaterDesk& desk, Stack& stack) {
     wish(desk, std::move(plan), name, "");
     desk.out.push_back(Tell{name, "Undo"});
   }
+  if (card.ro_l && press("water_sheet.print", "Print the recipe", {.kind = ButtonKind::secondary}))
+    desk.out.push_back(PrintPage{recipe_paper(desk.look, card, steps_to_do(card), first_day(desk))});
   if (press("water_sheet.back", "Back to tap", {.kind = ButtonKind::quiet, .enabled = desk.look.plan.water.has_value()})) {
     wish(desk, SetAim{std::nullopt});
     desk.out.push_back(Tell{"The tank runs on the tap", "Undo"});

@@ -16,16 +16,19 @@ void draw_derivation(Pane& pane, Number number) {
   const auto words = [&](Type face, ImU32 ink, const std::string& text) {
     pane.y += draw_wrapped(pen, face, {x, pane.y}, w, ink, text) + 3;
   };
+  const bool nitrate = number == Number::nitrate_peak || number == Number::change_needed;
   words(medium(type::small), p.ink, told->formula);
   for (const Derivation::Input& input : told->inputs) {
-    const std::string value = retold(measures, input.value);
+    const Hardness hardness = input.name.find("KH") != std::string::npos ? Hardness::kh : Hardness::gh;
+    const std::string value =
+        retold(measures, input.value, {nitrate || input.name.find("itrate") != std::string::npos, hardness});
     const float room = w - text_width(pen, type::small, value) - 10;
     draw_text(pen, type::small, {x, pane.y}, p.ink2, elided(pen, type::small, input.name, room));
     draw_text(pen, type::small, {x + w, pane.y}, p.ink, value, Align::right);
     pane.y += 17;
   }
   pane.y += 2;
-  words(type::small, p.ink2, retold(measures, told->validity));
+  words(type::small, p.ink2, retold(measures, told->validity, {nitrate, Hardness::kh}));
   words(type::small, p.ink3, told->source);
   draw_rule_down(pen, pane.x + 2, top, pane.y - 3, p.line);
   pane.y += 5;

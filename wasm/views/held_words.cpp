@@ -131,14 +131,14 @@ class Collected {
     if (!now || !then || !(*then - *now >= nitrate_word_mg_l)) return;
     for (const Finding& finding : look_.shown_assessment.findings)
       if (finding.rule == "nitrate" && is_new(finding, look_.now)) return;  // says it with its number
-    add(nitrate_rank, {Severity::note, Fit::spare, "Nitrate peak up about " + known_text(*then - *now, 1) + " mg/L"});
+    add(nitrate_rank, {Severity::note, Fit::spare, "Nitrate peak up about " + look_.measures.nitrate(*then - *now)});
   }
 
   void findings() {
     for (const Finding& finding : look_.shown_assessment.findings) {
       if (!is_new(finding, look_.now) || finding.rule == "empty") continue;
       if (std::find(told_.begin(), told_.end(), finding.rule) != told_.end()) continue;
-      add(rank_of(finding.severity), {finding.severity, Fit::over, retold(look_.measures, finding.text)});
+      add(rank_of(finding.severity), {finding.severity, Fit::over, retold(look_.measures, finding.text, about_of(finding.rule))});
     }
   }
 

@@ -12,8 +12,10 @@
 #include "rules/limits.h"
 #include "stocking/course.h"
 #include "stocking/plant_growth.h"
+#include "stocking/top_off.h"
 #include "stocking/work.h"
 #include "units/text.h"
+#include "views/ro_week_view.h"
 #include "views/value_row.h"
 
 namespace shoalwright {
@@ -22,10 +24,10 @@ namespace {
 
 constexpr double weeks_shown = 8;
 
-std::vector<SawToothChart::Point> course_of(const Plan& plan, const Assessment& assessment) {
+std::vector<SawToothChart::Point> course_of(const Plan& plan, const Assessment& assessment, const Measures& measures) {
   std::vector<SawToothChart::Point> points;
   for (const CoursePoint& point : nitrate_course(plan, assessment.load, assessment.volume, 7 * weeks_shown))
-    points.push_back({point.day / 7, point.nitrate_mg_l});
+    points.push_back({point.day / 7, measures.nitrate_out(point.nitrate_mg_l)});
   return points;
 }
 
@@ -39,7 +41,7 @@ void set_scale(SawToothChart& chart, double at_least) {
   double highest = std::max(chart.ceiling, at_least / 1.08);
   for (const auto* line : {&chart.line, &chart.line_now})
     for (const SawToothChart::Point& point : *line) highest = std::max(highest, point.value);
-  constexpr double steps[] = {5, 10, 20, 25, 50, 100, 200, 500, 1000, 5000};
+  constexpr double steps[] = {1, 2, 5, 10, 20, 25, 50, 100, 200, 500, 1000, 5000};
   double step = steps[0];
   for (const double one : steps) {
     step = one;
@@ -53,20 +55,24 @@ void set_scale(SawToothChart& chart, double at_least) {
 /// The keeper's ceiling, drawn up and down.
 void drag_ceiling(Pane& pane, const Box& box, const SawToothChart& chart) {
   Ui& ui = pane.ui;
+  const Measures& measures = pane.look.measures;
+  const double round_to = measures.nitrate_as_n ? 0.5 : 1;
   const float y = saw_tooth_y(box, chart, chart.ceiling);
   const Box grip{box.x + 26, y - 7, box.w - 26, 14};
   const ItemLook look{.exact = true, .allow_over = true};
-  const Item of = item(ui, "load.ceiling", grip, "Your nitrate ceiling, " + short_text(chart.ceiling, 0) + " mg/L", look);
+  const Item of = item(ui, "load.ceiling", grip,
+                       "Your nitrate ceiling, " + short_text(chart.ceiling, 1) + " " + measures.nitrate_unit(), look);
   if (of.hovered || of.held) platform::set_cursor(platform::Cursor::grab);
   if (of.ring) draw_ring(ui, grip, look);
   const int step = of.focused ? typed_step() : 0;
   pane.mine.held_scale = of.held ? (pane.mine.held_scale > 0 ? pane.mine.held_scale : chart.most) : 0;
-  double ceiling = chart.ceiling + step;
-  if (hand_on(ui, "load.ceiling", of)) ceiling = std::round(saw_tooth_value(box, chart, ImGui::GetIO().MousePos.y));
-  ceiling = std::clamp(ceiling, 1.0, 1000.0);
+  double ceiling = chart.ceiling + step * round_to;
+  if (hand_on(ui, "load.ceiling", of))
+    ceiling = std::round(saw_tooth_value(box, chart, ImGui::GetIO().MousePos.y) / round_to) * round_to;
+  ceiling = std::clamp(ceiling, round_to, measures.nitrate_out(1000));
   if (pane.look.held || ceiling == chart.ceiling) return;
   Limits limits = pane.look.plan.limits;
-  limits.nitrate_mg_l = ceiling;
+  limits.nitrate_mg_l = measures.nitrate_in(ceiling);
   const Command command = SetLimits{limits};
   pane.out.push_back(EditPlan{apply(pane.look.plan, command, pane.look.catalog),
                               name_of(command, pane.look.plan, pane.look.catalog), join_of(command)});
@@ -74,19 +80,20 @@ void drag_ceiling(Pane& pane, const Box& box, const SawToothChart& chart) {
 
 void draw_chart(Pane& pane) {
   const Assessment& assessment = pane.shown.assessment;
-  SawToothChart chart{.line = course_of(pane.look.shown, assessment), .weeks = weeks_shown};
-  if (pane.look.is_previewing()) chart.line_now = course_of(pane.look.plan, pane.now.assessment);
-  chart.ceiling = nitrate_limit_mg_l(pane.look.shown);
-  const std::string ceiling = "ceiling " + short_text(chart.ceiling, 0);
+  const Measures& measures = pane.look.measures;
+  SawToothChart chart{.line = course_of(pane.look.shown, assessment, measures), .weeks = weeks_shown};
+  if (pane.look.is_previewing()) chart.line_now = course_of(pane.look.plan, pane.now.assessment, measures);
+  chart.ceiling = measures.nitrate_out(nitrate_limit_mg_l(pane.look.shown));
+  const std::string ceiling = "ceiling " + measures.nitrate_figure(nitrate_limit_mg_l(pane.look.shown));
   chart.ceiling_words = ceiling;
-  chart.source = pane.look.shown.source.nitrate_mg_l.value_or(0);
+  chart.source = measures.nitrate_out(pane.look.shown.source.nitrate_mg_l.value_or(0));
   // The arrow stands where the line is highest before its last week, where its words have room.
   for (const SawToothChart::Point& point : chart.line)
     if (point.week <= weeks_shown - 0.9 && point.value >= chart.peak) {
       chart.peak = point.value;
       chart.peak_week = point.week;
     }
-  const double spare = chart.ceiling - assessment.load.nitrate_peak_mg_l.value_or(0);
+  const double spare = chart.ceiling - measures.nitrate_out(assessment.load.nitrate_peak_mg_l.value_or(0));
   chart.over = spare < 0;
   const std::string words = "about " + about(std::abs(spare)) + (chart.over ? " over" : " spare");
   chart.spare = words;
@@ -97,7 +104,7 @@ void draw_chart(Pane& pane) {
   const Box box{pane.x, pane.y, pane.w, 94};
   drag_ceiling(pane, box, chart);
   draw_saw_tooth(pane.ui, box, chart);
-  add_spot(pane.ui, "load.nitrate", box, "Nitrate in eight weeks, " + ceiling + " mg/L: " + words);
+  add_spot(pane.ui, "load.nitrate", box, "Nitrate in eight weeks, " + ceiling + " " + measures.nitrate_unit() + ": " + words);
   pane.y += box.h + 6;
 }
 
@@ -173,6 +180,7 @@ void draw_change(Pane& pane) {
   pane.y += slider_height + 2;
   if (const std::optional<ChangeWork> work = change_work(pane.look.shown, pane.shown.assessment.volume))
     draw_note(pane, work_words(*work));
+  if (platform::rest_is_here()) draw_ro_week(pane);
 }
 
 /// Two figures, as much as is known of it.
@@ -188,16 +196,26 @@ void draw_values(Pane& pane) {
     value_row(pane, "load.tan", "Ammonia nitrogen from it", rough(*load.tan_mg_d, "mg"), Number::tan);
   if (load.tan_mg_d && *load.tan_mg_d > 0)
     if (const std::optional<double> taken = plants_may_take_mg_d(pane.look.shown, *load.tan_mg_d); taken && *taken > 0)
-      value_row(pane, "load.plants", "Plants may take of it, not counted", "up to " + rough(*taken, "mg"), Number::plants);
+      value_row(pane, "load.plants", "Plants may take of it, in no verdict", "up to " + rough(*taken, "mg"), Number::plants);
   if (load.nitrate_peak_mg_l)
-    value_row(pane, "load.peak", "Nitrate before a change", "about " + about(*load.nitrate_peak_mg_l) + " mg/L",
+    value_row(pane, "load.peak", "Nitrate before a change",
+              "about " + about(measures.nitrate_out(*load.nitrate_peak_mg_l)) + " " + measures.nitrate_unit(),
               Number::nitrate_peak);
   if (load.change_needed_fraction && pane.look.shown.upkeep && *load.change_needed_fraction > 0)
     value_row(pane, "load.needed", "The ceiling asks for a change of", measures.volume(*load.change_needed_fraction * net_l),
               Number::change_needed);
   if (load.kh_drift_dkh_week && *load.kh_drift_dkh_week < -0.005)
     value_row(pane, "load.kh", "KH used up in a week",
-              short_text(-*load.kh_drift_dkh_week, *load.kh_drift_dkh_week < -0.1 ? 1 : 2) + " °dH", Number::kh_drift);
+              short_text(measures.hardness_out(-*load.kh_drift_dkh_week, Hardness::kh),
+                         measures.hardness_decimals() + (*load.kh_drift_dkh_week < -0.1 ? 0 : 1)) +
+                  " " + measures.hardness_unit(Hardness::kh),
+              Number::kh_drift);
+  if (const std::optional<TopOff> adds = top_off(pane.look.shown, net_l, pane.shown.assessment.heat.evaporation_l_d);
+      adds && adds->gh_dgh_month)
+    value_row(pane, "load.top_off", "Topping up with tap adds, a month",
+              "GH " + short_text(measures.hardness_out(*adds->gh_dgh_month, Hardness::gh), measures.hardness_decimals()) + " " +
+                  measures.hardness_unit(Hardness::gh),
+              Number::top_off);
   if (load.media_needed_l && *load.media_needed_l > 0) {
     const std::optional<Gear>& gear = pane.look.shown.gear;
     const bool known = gear && gear->filter && gear->filter->media_l;
@@ -215,7 +233,8 @@ void draw_values(Pane& pane) {
 void draw_load_section(Pane& pane) {
   const ButtonLook readings{.kind = ButtonKind::quiet, .small = true};
   const float width = button_width(pane.ui, "Readings", readings), top = pane.y + 12;
-  const bool open = begin_section(pane, Section::load, "Load", "nitrate, mg/L", "", width + 8);
+  const bool open = begin_section(pane, Section::load, "Load",
+                                  pane.look.measures.nitrate_as_n ? "nitrate as N, mg/L" : "nitrate NO₃, mg/L", "", width + 8);
   if (button(pane.ui, "load.readings", {pane.x + pane.w - width + 9, top - 2}, "Readings", readings).pressed)
     pane.out.push_back(ShowSheet{Sheet::readings});
   if (!open) return;

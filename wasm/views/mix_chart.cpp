@@ -19,10 +19,10 @@ std::string figure(double value) { return short_text(value, 1); }
 
 /// A round step so that no more than six fit.
 double step_for(double most) {
-  constexpr double steps[] = {0.5, 1, 2, 4, 5, 10, 20};
+  constexpr double steps[] = {0.2, 0.5, 1, 2, 4, 5, 10, 20, 50, 100, 200};
   for (const double step : steps)
     if (most / step <= 6) return step;
-  return 50;
+  return 500;
 }
 
 MixMarks marks_of(const WaterWork& work) {
@@ -33,7 +33,7 @@ MixMarks marks_of(const WaterWork& work) {
   marks.tap = {*tap.gh_dgh, *tap.kh_dkh};
   const double share = 1 - *recipe.ro_fraction;
   marks.mix = {share * *tap.gh_dgh, share * *tap.kh_dkh};
-  marks.reached = {recipe.reached.gh_dgh.value_or(marks.mix->gh_dgh), recipe.reached.kh_dkh.value_or(marks.mix->kh_dkh)};
+  marks.reached = {work.card.weighed.gh_dgh.value_or(marks.mix->gh_dgh), work.card.weighed.kh_dkh.value_or(marks.mix->kh_dkh)};
   // Where nothing is aimed at, what is reached is what was wanted.
   marks.aim = {work.card.aim.gh_dgh.aim.value_or(marks.reached->gh_dgh),
                work.card.aim.kh_dkh.aim.value_or(marks.reached->kh_dkh)};
@@ -58,22 +58,24 @@ void set_ends(WaterSheetState& mine, const WaterWork& work, const MixMarks& mark
   mine.most_kh = end(5, work.windows.kh_dkh, &Species::WaterNeeds::kh_dkh, &HardnessPoint::kh_dkh);
 }
 
-void draw_grid(const Pen& pen, const MixPlot& plot) {
+void draw_grid(const Pen& pen, const MixPlot& plot, const Measures& m) {
   const Palette& p = *pen.palette;
   draw_panel(pen, plot.box, p.sunk, 0, 0);
-  const double gh_step = step_for(plot.most_gh), kh_step = step_for(plot.most_kh);
-  for (double gh = 0; gh <= plot.most_gh + 1e-9; gh += gh_step) {
-    const float y = plot.at({gh, 0}).y;
+  const double most_gh = m.hardness_out(plot.most_gh, Hardness::gh), most_kh = m.hardness_out(plot.most_kh, Hardness::kh);
+  const double gh_step = step_for(most_gh), kh_step = step_for(most_kh);
+  for (double gh = 0; gh <= most_gh + 1e-9; gh += gh_step) {
+    const float y = plot.at({m.hardness_back(gh, Hardness::gh), 0}).y;
     draw_rule(pen, plot.box.x, y, plot.box.right(), p.line);
     draw_text_on(pen, type::axis, {plot.box.x - 6, y + 4}, p.ink2, figure(gh), Align::right);
   }
-  for (double kh = 0; kh <= plot.most_kh + 1e-9; kh += kh_step) {
-    const float x = plot.at({0, kh}).x;
+  for (double kh = 0; kh <= most_kh + 1e-9; kh += kh_step) {
+    const float x = plot.at({0, m.hardness_back(kh, Hardness::kh)}).x;
     draw_rule_down(pen, x, plot.box.y, plot.box.bottom(), p.line);
     draw_text_on(pen, type::axis, {x, plot.box.bottom() + 14}, p.ink2, figure(kh), Align::centre);
   }
-  draw_text_on(pen, type::small, {plot.box.x - 22, plot.box.y - 7}, p.ink, "GH, °dH");
-  draw_text_on(pen, type::small, {plot.box.right(), plot.box.bottom() + 30}, p.ink, "KH, °dH", Align::right);
+  draw_text_on(pen, type::small, {plot.box.x - 22, plot.box.y - 7}, p.ink, "GH, " + std::string(m.hardness_unit(Hardness::gh)));
+  draw_text_on(pen, type::small, {plot.box.right(), plot.box.bottom() + 30}, p.ink,
+               "KH, " + std::string(m.hardness_unit(Hardness::kh)), Align::right);
 }
 
 /// The corner of a range in pixels, moved in by a little for each kind, so that equal edges lie side by side.
@@ -222,11 +224,11 @@ void draw_minerals(const Pen& pen, ImVec2 a, ImVec2 b) {
                             {tip.x - along.x * 7 + along.y * 5, tip.y - along.y * 7 - along.x * 5}, ink);
 }
 
-std::string minerals_words(const MixMarks& marks) {
+std::string minerals_words(const MixMarks& marks, const Measures& m) {
   std::string words;
   const double gh = marks.reached->gh_dgh - marks.mix->gh_dgh, kh = marks.reached->kh_dkh - marks.mix->kh_dkh;
-  if (gh > 0.04) words += "GH +" + figure(gh);
-  if (kh > 0.04) words += (words.empty() ? "KH +" : ", KH +") + figure(kh);
+  if (gh > 0.04) words += "GH +" + m.hardness_figure(gh, Hardness::gh);
+  if (kh > 0.04) words += (words.empty() ? "KH +" : ", KH +") + m.hardness_figure(kh, Hardness::kh);
   return words.empty() ? "" : "salts " + words;
 }
 
@@ -242,13 +244,16 @@ std::string no_window(const WaterDesk& desk) {
 std::string summary(const WaterDesk& desk, const MixMarks& marks) {
   const RecipeCard& card = desk.card();
   if (!marks.tap) return "Hardness of the mix: the tap's GH and KH are not both known";
-  return "How the mix lands: tap " + point_words(*marks.tap) + "; " + desk.litres(*card.ro_l) + " RO and " +
-         desk.litres(*card.tap_l) + " tap give " + point_words(*marks.reached) + "; aim " + point_words(*marks.aim);
+  return "How the mix lands: tap " + point_words(desk.look.measures, *marks.tap) + "; " + desk.litres(*card.ro_l) + " RO and " +
+         desk.litres(*card.tap_l) + " tap give " + point_words(desk.look.measures, *marks.reached) + "; aim " +
+         point_words(desk.look.measures, *marks.aim);
 }
 
 }  // namespace
 
-std::string point_words(const HardnessPoint& at) { return "GH " + figure(at.gh_dgh) + ", KH " + figure(at.kh_dkh); }
+std::string point_words(const Measures& m, const HardnessPoint& at) {
+  return "GH " + m.hardness_figure(at.gh_dgh, Hardness::gh) + ", KH " + m.hardness_figure(at.kh_dkh, Hardness::kh);
+}
 
 void draw_mix_chart(WaterDesk& desk, Stack& stack) {
   Ui& ui = desk.ui;
@@ -267,7 +272,7 @@ void draw_mix_chart(WaterDesk& desk, Stack& stack) {
   const MixPlot plot{{whole.x + 30, whole.y + 26, whole.w - 46, whole.h - 26 - 36}, mine.most_gh, mine.most_kh};
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
-  draw_grid(pen, plot);
+  draw_grid(pen, plot, desk.look.measures);
   draw_shared(pen, work, plot);
   const std::vector<KindBox> boxes = kind_boxes(work, plot);
   draw_kinds(pen, boxes, plot);
@@ -304,10 +309,10 @@ void draw_mix_chart(WaterDesk& desk, Stack& stack) {
   const Box within{whole.x, whole.y + 18, whole.w, whole.h - 40};
   const RecipeCard& card = work.card;
   draw_tip_beside(pen, mix, desk.litres(*card.ro_l) + " RO, " + desk.litres(*card.tap_l) + " tap", p.edge, within, taken);
-  draw_tip_beside(pen, aim, "aim " + point_words(*marks.aim), p.edge, within, taken);
-  if (missed) draw_tip_beside(pen, reached, "comes to " + point_words(*marks.reached), p.edge, within, taken);
-  draw_tip_beside(pen, tap, "tap " + point_words(*marks.tap), p.edge, within, taken);
-  const std::string salts = minerals_words(marks);
+  draw_tip_beside(pen, aim, "aim " + point_words(desk.look.measures, *marks.aim), p.edge, within, taken);
+  if (missed) draw_tip_beside(pen, reached, "comes to " + point_words(desk.look.measures, *marks.reached), p.edge, within, taken);
+  draw_tip_beside(pen, tap, "tap " + point_words(desk.look.measures, *marks.tap), p.edge, within, taken);
+  const std::string salts = minerals_words(marks, desk.look.measures);
   if (!salts.empty() && length({reached.x - mix.x, reached.y - mix.y}) >= 12)
     draw_tip_beside(pen, {(mix.x + reached.x) / 2, (mix.y + reached.y) / 2}, salts, p.act, within, taken);
   draw_tip_beside(pen, plot.at({0, 0}), "RO", p.edge, within, taken);

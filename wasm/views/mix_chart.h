@@ -30,8 +30,8 @@ struct MixPlot {
   }
 };
 
-/// "GH 7, KH 3.2".
-std::string point_words(const HardnessPoint& at);
+/// "GH 7, KH 3.2", as the keeper counts.
+std::string point_words(const Measures& measures, const HardnessPoint& at);
 /// The tap, the mix and the aim as things to be dragged or moved by arrow keys; each says what it comes to as a choice of the
 /// page, the tap as an edit of the plan once it is let go. Draws only rings.
 void draw_mix_hands(WaterDesk& desk, const MixPlot& plot, const MixMarks& marks);

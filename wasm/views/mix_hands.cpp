@@ -44,19 +44,27 @@ struct Hands {
   /// A mark that the arrow keys have moved in the plane; empty where they have not.
   std::optional<HardnessPoint> stepped(const HardnessPoint& from, double step) const {
     if (arrows.x == 0 && arrows.y == 0) return std::nullopt;
-    return rounded({std::clamp(from.gh_dgh + arrows.y * step, 0.0, plot.most_gh),
-                    std::clamp(from.kh_dkh + arrows.x * step, 0.0, plot.most_kh)},
-                   step);
+    const Measures& m = desk.look.measures;
+    const auto next = [&](double degrees, float by, double most, Hardness of) {
+      return std::clamp(m.hardness_back(m.hardness_out(degrees, of) + static_cast<double>(by) * step, of), 0.0, most);
+    };
+    return rounded(
+        {next(from.gh_dgh, arrows.y, plot.most_gh, Hardness::gh), next(from.kh_dkh, arrows.x, plot.most_kh, Hardness::kh)}, step);
   }
 
-  static HardnessPoint rounded(const HardnessPoint& at, double step) {
-    return {std::round(at.gh_dgh / step) * step, std::round(at.kh_dkh / step) * step};
+  /// To round figures as the keeper counts.
+  HardnessPoint rounded(const HardnessPoint& at, double step) const {
+    const Measures& m = desk.look.measures;
+    const auto round = [&](double degrees, Hardness of) {
+      return m.hardness_back(std::round(m.hardness_out(degrees, of) / step) * step, of);
+    };
+    return {round(at.gh_dgh, Hardness::gh), round(at.kh_dkh, Hardness::kh)};
   }
 
   void tap() {
-    constexpr double step = 0.5;  // drop tests tell whole degrees
+    const double step = desk.look.measures.hardness_step() / 2;  // drop tests tell whole degrees
     WaterChoices choices = desk.mine.choices;
-    if (const auto to = moved("water_sheet.mark/tap", *marks.tap, "Tap, " + point_words(*marks.tap))) {
+    if (const auto to = moved("water_sheet.mark/tap", *marks.tap, "Tap, " + point_words(desk.look.measures, *marks.tap))) {
       choices.tap = rounded(*to, step);
       choose(desk, choices);
     } else if (const auto next = stepped(*marks.tap, step)) {
@@ -98,14 +106,15 @@ struct Hands {
   }
 
   void aim() {
-    constexpr double step = 0.1;
-    auto to = moved("water_sheet.mark/aim", *marks.aim, "Aim, " + point_words(*marks.aim));
+    const double step = desk.look.measures.hardness_step() / 10;
+    auto to = moved("water_sheet.mark/aim", *marks.aim, "Aim, " + point_words(desk.look.measures, *marks.aim));
     if (to) to = rounded(*to, step);
     if (!to) to = stepped(*marks.aim, step);
     if (!to) return;
     WaterChoices choices = desk.mine.choices;
     choices.aim_at = *to;
     choices.ro_fraction.reset();
+    choices.grams.clear();
     choose(desk, choices);
   }
 };

@@ -76,7 +76,7 @@ void draw_territories(const Pen& pen, const Look& look, const OverlayStage& stag
   const double deep_cm = inside_width_cm(look.shown.tank);
   const auto at = [&](const Territory& home) {
     const double down_cm =
-        stage.above ? deep_cm - home.z_cm : look.shown.tank.fill_cm - substrate_height_cm(look.shown, home.z_cm);
+        stage.above ? deep_cm - home.z_cm : look.shown.tank.fill_cm - substrate_height_cm(look.shown, home.x_cm, home.z_cm);
     return ImVec2{stage.corner.x + static_cast<float>(home.x_cm) * stage.px_per_cm,
                   stage.corner.y + static_cast<float>(down_cm) * stage.px_per_cm};
   };

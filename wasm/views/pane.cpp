@@ -44,16 +44,17 @@ void take_up(Pane& pane, const Finding& finding, const std::string& label, bool 
 void draw_finding(Pane& pane, const Told& told, const Finding& found, const std::string& id, bool greyed, bool usable) {
   const Measures& measures = pane.look.measures;
   const RemedyWords words = remedy_words(found);
-  const std::string heading = retold(measures, found.text);
-  std::string sentences = retold(measures, found.why);
-  if (!words.advice.empty()) sentences += " " + retold(measures, words.advice) + ".";
-  const std::string label = retold(measures, words.label);
+  const About about = about_of(found.rule);
+  const std::string heading = retold(measures, found.text, about);
+  std::string sentences = retold(measures, found.why, about);
+  if (!words.advice.empty()) sentences += " " + retold(measures, words.advice, about) + ".";
+  const std::string label = retold(measures, words.label, about);
   const Pen pen = pen_of(pane.ui);
   const std::string on_button = elided(pen, medium(type::small), label, pane.w - 23 - 2 * 10);
   const bool why_open = pane.mine.open_why.count(id) > 0;
   std::string why = evidence_words(found);
   if (why_open && platform::have_rest())
-    if (const std::string rule = rule_words(found.rule); !rule.empty()) why = retold(measures, rule) + " " + why;
+    if (const std::string rule = rule_words(found.rule); !rule.empty()) why = retold(measures, rule, about) + " " + why;
   const bool known = is_known(pane.look.plan, found);
   const bool quiet = found.severity == Severity::watch || found.severity == Severity::note;
   FindingCard card{.severity = found.severity,

@@ -259,7 +259,10 @@ std::optional<std::size_t> piece_at(const PieceStage& stage, ImVec2 pointer) {
   std::optional<std::size_t> found;
   const auto nearer = [&](const Piece& a, const Piece& b) {
     if (!stage.above) return *a.z_cm < *b.z_cm;
-    return ground_cm(stage.scene, *a.z_cm) + a.base_cm + a.height_cm > ground_cm(stage.scene, *b.z_cm) + b.base_cm + b.height_cm;
+    const auto top_cm = [&](const Piece& one) {
+      return ground_cm(stage.scene, *one.x_cm, *one.z_cm) + one.base_cm + one.height_cm;
+    };
+    return top_cm(a) > top_cm(b);
   };
   for (std::size_t i = 0; i < stage.scene.pieces.size(); ++i) {
     const Piece& piece = stage.scene.pieces[i];

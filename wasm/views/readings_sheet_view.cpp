@@ -4,13 +4,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/paper.h"
 #include "app/retold.h"
+#include "draw/buttons.h"
 #include "draw/marks.h"
 #include "draw/panels.h"
 #include "draw/stepper.h"
 #include "edit/command.h"
 #include "plan/check.h"
+#include "plan/more_keys.h"
+#include "platform/platform.h"
 #include "stocking/stock.h"
+#include "units/day.h"
 #include "units/text.h"
 #include "views/edit_wish.h"
 #include "views/sheet_card.h"
@@ -61,9 +66,9 @@ void draw_swimmers(Desk& desk, Stack& stack) {
 }
 
 bool number_row(Desk& desk, Stack& stack, const std::string& id, const char* name, const char* unit, int decimals,
-                std::optional<double>& value) {
+                std::optional<double>& value, const char* without = "not tested") {
   const Box box = sheet_row(desk.ui, stack.take(row_height), name, control);
-  return optional_field(desk.ui, id, box, value, name, unit, decimals, "not tested");
+  return optional_field(desk.ui, id, box, value, name, unit, decimals, without);
 }
 
 void draw_numbers(Desk& desk, Stack& stack) {
@@ -79,11 +84,34 @@ void draw_numbers(Desk& desk, Stack& stack) {
     changed = true;
     read.temperature_c = warmth ? std::optional(measures.temperature_in(*warmth)) : std::nullopt;
   }
-  changed |= number_row(desk, stack, "readings.nitrate", "Nitrate, NO₃", "mg/L", 0, read.nitrate_mg_l);
-  changed |= number_row(desk, stack, "readings.gh", "GH", "°dH", 1, read.gh_dgh);
-  changed |= number_row(desk, stack, "readings.kh", "KH", "°dH", 1, read.kh_dkh);
+  const auto row = [&](const char* name) { return sheet_row(desk.ui, stack.take(row_height), name, control); };
+  changed |= nitrate_field(desk.ui, "readings.nitrate", row(measures.nitrate_name()), read.nitrate_mg_l, measures.nitrate_name(),
+                           measures, "not tested");
+  changed |= hardness_field(desk.ui, "readings.gh", row(measures.hardness_name(Hardness::gh)), read.gh_dgh, Hardness::gh,
+                            measures, "not tested");
+  changed |= hardness_field(desk.ui, "readings.kh", row(measures.hardness_name(Hardness::kh)), read.kh_dkh, Hardness::kh,
+                            measures, "not tested");
+  std::optional<double> chloride = chloride_mg_l(read);
+  if (number_row(desk, stack, "readings.chloride", "Chloride, Cl", "mg/L", 0, chloride)) {
+    changed = true;
+    set_chloride_mg_l(read, chloride);
+  }
   if (!changed) return;
   const SetMeasured command{read == Measured{} ? std::nullopt : std::optional(read)};
+  Plan plan = apply(desk.look.plan, command, desk.look.catalog);
+  const std::optional<Error> error = check_plan(plan);
+  desk.mine.sentence = error ? plain_sentence(*error) : "";
+  if (!error)
+    desk.out.push_back(EditPlan{std::move(plan), name_of(command, desk.look.plan, desk.look.catalog), join_of(command)});
+}
+
+// How long bacteria have had to grow: what first help and arrivals go by.
+void draw_running(Desk& desk, Stack& stack) {
+  constexpr const char* name = "The filter has run";
+  std::optional<double> weeks = desk.look.plan.running_weeks;
+  if (is_assumed(desk.look.plan, "/running_weeks")) weeks.reset();
+  if (!number_row(desk, stack, "readings.running", name, "weeks", 0, weeks, "not said")) return;
+  const SetRunning command{weeks};
   Plan plan = apply(desk.look.plan, command, desk.look.catalog);
   const std::optional<Error> error = check_plan(plan);
   desk.mine.sentence = error ? plain_sentence(*error) : "";
@@ -105,8 +133,11 @@ void reading(Desk& desk, Stack& stack, const char* id, const char* name, const s
   add_spot(desk.ui, id, line, std::string(name) + " " + figure + ", " + of);
 }
 
-/// "In 2 days"
-std::string day_words(int day) { return day == 0 ? "Today" : day == 1 ? "Tomorrow" : "In " + std::to_string(day) + " days"; }
+/// "Today", "Tomorrow", "Thu 3 Dec".
+std::string day_words(int day) {
+  if (day < 2) return day == 0 ? "Today" : "Tomorrow";
+  return said_day(day_number(platform::today()).value_or(0) + day);
+}
 
 void draw_changes(Desk& desk, Stack& stack, const FirstHelp& help) {
   const Pen pen = pen_of(desk.ui);
@@ -125,7 +156,7 @@ void draw_changes(Desk& desk, Stack& stack, const FirstHelp& help) {
   }
   if (help.changes.size() > most)
     stack.skip(draw_wrapped(pen, type::small, {stack.box.x, stack.y()}, stack.box.w, desk.ui.palette->ink2,
-                            "And on, as the tests say, until day " + std::to_string(help.changes.back().day) + ".") +
+                            "And on, as the tests say, until " + day_words(help.changes.back().day) + ".") +
                4);
 }
 
@@ -143,6 +174,11 @@ void draw_help(Desk& desk, Stack& stack) {
     case HelpState::within_limits: heading(desk, stack, "Within the limits"); break;
     case HelpState::act: heading(desk, stack, "First help"); break;
   }
+  const ButtonLook print{.kind = ButtonKind::secondary, .small = true};
+  if (button(desk.ui, "readings.print", {stack.box.right() - button_width(desk.ui, "Print", print), stack.y() - 28}, "Print",
+             print)
+          .pressed)
+    desk.out.push_back(PrintPage{first_help_paper(desk.look, help, day_number(platform::today()).value_or(0))});
   const float top = stack.y();
   reading(desk, stack, "readings.nh3", "Free ammonia", help.nh3_mg_l, help.nh3_limit_mg_l, 3);
   reading(desk, stack, "readings.no2", "Nitrite", help.nitrite_mg_l, help.nitrite_limit_mg_l, 2);
@@ -178,6 +214,7 @@ void draw_readings_sheet(Ui& ui, const Look& look, const Box& box, ReadingsSheet
   const float gap = 32, w = column.content.w - 10, half = wide ? std::floor((w - gap) * 0.46f) : w;
   Stack left{{column.content.x, column.content.y, half, 0}};
   draw_numbers(desk, left);
+  draw_running(desk, left);
   left.skip(8);
   draw_swimmers(desk, left);
   if (wide) {

@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include "app/retold.h"
 #include "draw/buttons.h"
 #include "draw/panels.h"
 #include "notebook/say.h"
@@ -35,7 +36,7 @@ const char* name_of(WaterQuantity quantity) {
 }
 
 /// "1: GH 6, KH 4 over", one line a kind.
-std::vector<std::string> miss_lines(const WaterWork& work, const std::vector<KindMiss>& misses) {
+std::vector<std::string> miss_lines(const WaterWork& work, const std::vector<KindMiss>& misses, const Measures& measures) {
   std::vector<std::string> lines;
   for (std::size_t i = 0; i < misses.size();) {
     const std::string& species = misses[i].species;
@@ -43,7 +44,7 @@ std::vector<std::string> miss_lines(const WaterWork& work, const std::vector<Kin
     for (; i < misses.size() && misses[i].species == species; ++i)
       parts.push_back(std::string(name_of(misses[i].quantity)) + " " + short_text(std::abs(misses[i].by), 1) +
                       (misses[i].by > 0 ? " over" : " under"));
-    lines.push_back(std::to_string(plate_in(work, species)) + ": " + joined(parts));
+    lines.push_back(std::to_string(plate_in(work, species)) + ": " + retold(measures, joined(parts)));
   }
   return lines;
 }
@@ -52,7 +53,7 @@ Road others_road(const WaterDesk& desk, const Roads& roads) {
   Road road{"others", "Other animals", {}, "Show fish for this tap"};
   road.lines.push_back(std::to_string(roads.others.kinds_that_suit) + " of " + std::to_string(roads.others.kinds) +
                        " kinds live in this tap as it is.");
-  std::vector<std::string> lines = miss_lines(desk.work, roads.others.misses);
+  std::vector<std::string> lines = miss_lines(desk.work, roads.others.misses, desk.look.measures);
   if (lines.size() > kinds_told) {
     const std::size_t more = lines.size() - kinds_told;
     lines.resize(kinds_told);
@@ -71,8 +72,8 @@ Road mixing_road(const WaterDesk& desk, const Roads& roads) {
   road.lines.push_back(desk.litres(*card.ro_l_week) + " RO a week, " + rough_volume(desk.look.measures, *card.ro_l_year) +
                        " a year.");
   if (card.recipe.reached.gh_dgh && card.recipe.reached.kh_dkh)
-    road.lines.push_back("Gives GH " + short_text(*card.recipe.reached.gh_dgh, 1) + ", KH " +
-                         short_text(*card.recipe.reached.kh_dkh, 1) + ".");
+    road.lines.push_back(retold(desk.look.measures, "Gives GH " + short_text(*card.recipe.reached.gh_dgh, 1) + ", KH " +
+                                                        short_text(*card.recipe.reached.kh_dkh, 1) + "."));
   return road;
 }
 
@@ -83,10 +84,10 @@ Road tolerant_road(const WaterDesk& desk, const Roads& roads) {
     road.lines.emplace_back("No soft-water kind of these groups takes much harder water than this mix.");
     return road;
   }
+  const std::string bred = "Bred in captivity, to GH " + desk.look.measures.hardness_figure(lesser_mix_most_dgh, Hardness::gh);
   road.lines.push_back(tolerant.ro_fraction > 0
-                           ? "Bred in captivity, to GH " + short_text(lesser_mix_most_dgh, 0) + ": " +
-                                 percent(tolerant.ro_fraction) + " RO, " + desk.litres(tolerant.ro_l_week) + " a week."
-                           : "Bred in captivity, to GH " + short_text(lesser_mix_most_dgh, 0) + ".");
+                           ? bred + ": " + percent(tolerant.ro_fraction) + " RO, " + desk.litres(tolerant.ro_l_week) + " a week."
+                           : bred + ".");
   std::vector<std::string> planned;
   std::size_t others = 0;
   for (const TolerantKind& kind : tolerant.kinds) {
@@ -125,6 +126,7 @@ void draw_road(WaterDesk& desk, const Road& road, const Box& box) {
   const std::string words = elided(pen, medium(type::small), road.button, in.w - 20);
   if (!button_in(ui, "water_sheet.fish", at, words, {.kind = ButtonKind::remedy, .small = true, .tooltip = road.button}).pressed)
     return;
+  desk.out.push_back(JudgeShelf{true});
   desk.out.push_back(ShowSheet{Sheet::none});
   if (!ui.ring_id_before.empty()) desk.out.push_back(FocusItem{"shelf.search"});
 }

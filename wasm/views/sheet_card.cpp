@@ -31,7 +31,8 @@ std::string_view field_name(std::string_view place) {
                           {"nitrate_mg_l", "Nitrate"},
                           {"nitrite_mg_l", "Nitrite"},
                           {"ammonia_mg_l", "Ammonia"},
-                          {"back_cm", "Depth at the back"}};
+                          {"back_cm", "Depth at the back"},
+                          {"line_cm", "Terrain line"}};
   if (place == "/tank/front_cm") return "Short side";
   if (place == "/substrate/front_cm") return "Depth at the front";
   for (const Row& row : rows)
@@ -98,7 +99,7 @@ Box sheet_row(Ui& ui, const Box& row, std::string_view name, float width) {
 }
 
 bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& value, std::string_view label,
-                    std::string_view unit, int decimals, std::string_view placeholder) {
+                    std::string_view unit, int decimals, std::string_view placeholder, double step) {
   std::string text = value ? trimmed(*value, decimals) : "";
   const std::string before = text;
   const FieldAnswer answer = text_field(ui, id, box, text, label,
@@ -108,7 +109,7 @@ bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<d
                                          .kind = platform::FieldKind::number,
                                          .most_bytes = 12});
   if (answer.step != 0 && value) {
-    *value += answer.step;
+    *value = std::max(0.0, *value + step * answer.step);
     return true;
   }
   const bool cleared = answer.changed && !answer.editing && text.empty();
@@ -120,6 +121,27 @@ bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<d
   const std::optional<double> typed = number_from(text);
   if (!typed) return false;
   value = typed;
+  return true;
+}
+
+bool hardness_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& degrees, Hardness of,
+                    const Measures& measures, std::string_view placeholder) {
+  std::optional<double> shown;
+  if (degrees) shown = measures.hardness_out(*degrees, of);
+  if (!optional_field(ui, id, box, shown, measures.hardness_name(of), measures.short_hardness_unit(of),
+                      measures.hardness_decimals(), placeholder, measures.hardness_step()))
+    return false;
+  degrees = shown ? std::optional(measures.hardness_back(*shown, of)) : std::nullopt;
+  return true;
+}
+
+bool nitrate_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& no3_mg_l, std::string_view label,
+                   const Measures& measures, std::string_view placeholder) {
+  std::optional<double> shown;
+  if (no3_mg_l) shown = measures.nitrate_out(*no3_mg_l);
+  if (!optional_field(ui, id, box, shown, label, measures.nitrate_unit(), measures.nitrate_as_n ? 1 : 0, placeholder))
+    return false;
+  no3_mg_l = shown ? std::optional(measures.nitrate_in(*shown)) : std::nullopt;
   return true;
 }
 

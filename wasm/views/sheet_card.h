@@ -30,7 +30,12 @@ Box sheet_row(Ui& ui, const Box& row, std::string_view name, float width);
 
 /// A number that may be not known: an empty field shows `placeholder`, the cross empties it. True when `value` has changed.
 bool optional_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& value, std::string_view label,
-                    std::string_view unit, int decimals, std::string_view placeholder);
+                    std::string_view unit, int decimals, std::string_view placeholder, double step = 1);
+/// The same for a hardness and for nitrate, which are entered as the keeper counts them.
+bool hardness_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& degrees, Hardness of,
+                    const Measures& measures, std::string_view placeholder);
+bool nitrate_field(Ui& ui, std::string_view id, const Box& box, std::optional<double>& no3_mg_l, std::string_view label,
+                   const Measures& measures, std::string_view placeholder);
 
 /// A number that must be there, without zeros at its end; `step` by the arrow keys. True when `value` has changed. Anything can
 /// be typed, so that what cannot be is refused by a sentence and not bent.

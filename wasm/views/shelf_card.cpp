@@ -21,13 +21,13 @@ struct Axis {
   Need Species::WaterNeeds::*need;
   Window Windows::*window;
   double from, to;  ///< ends of the drawn axis
-  const char* unit;
+  std::optional<Hardness> hardness;
 };
 constexpr std::array<Axis, 4> axes{{
-    {"Temperature", &Species::WaterNeeds::temperature_c, &Windows::temperature_c, 14, 34, ""},
-    {"pH", &Species::WaterNeeds::ph, &Windows::ph, 4.5, 9, ""},
-    {"GH", &Species::WaterNeeds::gh_dgh, &Windows::gh_dgh, 0, 30, "°dH"},
-    {"KH", &Species::WaterNeeds::kh_dkh, &Windows::kh_dkh, 0, 20, "°dH"},
+    {"Temperature", &Species::WaterNeeds::temperature_c, &Windows::temperature_c, 14, 34, {}},
+    {"pH", &Species::WaterNeeds::ph, &Windows::ph, 4.5, 9, {}},
+    {"GH", &Species::WaterNeeds::gh_dgh, &Windows::gh_dgh, 0, 30, Hardness::gh},
+    {"KH", &Species::WaterNeeds::kh_dkh, &Windows::kh_dkh, 0, 20, Hardness::kh},
 }};
 
 std::string spaced(std::string word) {
@@ -37,7 +37,12 @@ std::string spaced(std::string word) {
 
 std::string range_words(const Axis& axis, const Range& range, const Measures& measures) {
   if (axis.need == &Species::WaterNeeds::temperature_c) return measures.temperatures(range.low, range.high);
-  return span_of(range.low, range.high, 1, axis.unit);
+  if (axis.hardness) {
+    const std::string low = measures.hardness_figure(range.low, *axis.hardness),
+                      high = measures.hardness(range.high, *axis.hardness);
+    return range.low == range.high ? high : low + " to " + high;
+  }
+  return span_of(range.low, range.high, 1, "");
 }
 
 void draw_axis(const Pen& pen, const Look& look, const Axis& axis, const Need& need, ImVec2 at, float width) {

@@ -17,6 +17,7 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/edit_wish.h"
+#include "views/shelf_by_tap.h"
 #include "views/shelf_card.h"
 
 namespace shoalwright {
@@ -172,7 +173,9 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   const ShelfAnswer* answer = answer_of(mine.work, species.id);
   const bool lifted = look.held && look.held->species && look.held->species->id == species.id;
   const std::string id = "shelf.row/" + species.id;
-  const std::string label = capital(display_name(species)) + ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
+  std::string label = capital(display_name(species));
+  if (ImGui::IsRectVisible(box.min(), box.max()))  // a long shelf is mostly out of sight
+    label += ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
   const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first});
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
@@ -255,19 +258,23 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
 }
 
 /// A slice of the work in each frame but the first, which is waited for. A plan that changes in the midst of a drag is not begun.
-void go_on(ShelfWork& work, const Look& look) {
-  if (work.search && ImGui::IsMouseDown(ImGuiMouseButton_Left) && !(work.search->plan() == look.plan)) return;
+void go_on(ShelfState& mine, const Look& look) {
+  ShelfWork& work = mine.work;
+  std::optional<Plan> tap;
+  if (mine.by_tap) tap = in_tap_water(look.plan);
+  const Plan& plan = tap ? *tap : look.plan;
+  if (work.search && ImGui::IsMouseDown(ImGuiMouseButton_Left) && !(work.search->plan() == plan)) return;
   if (ImGui::GetFrameCount() <= 1)
-    begin_work(work, look.plan, look.catalog, look.shown_bodies);
+    begin_work(work, plan, look.catalog, look.shown_bodies);
   else
-    work_on(work, look.plan, look.catalog, 4, look.shown_bodies);
+    work_on(work, plan, look.catalog, 4, look.shown_bodies);
   if (!work.done()) platform::wake(1);
 }
 
 }  // namespace
 
 void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Actions& out) {
-  go_on(mine.work, look);
+  go_on(mine, look);
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
   const Pen pen = pen_of(ui);
@@ -279,7 +286,8 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
     draw_rule_down(pen, whole.right() - 1, whole.y, whole.bottom(), ui.palette->line);
     return;
   }
-  Box rest = draw_questions(ui, {box.x, box.y, box.w - 1, box.h}, mine);
+  const Box all{box.x, box.y, box.w - 1, box.h}, asked = mine.by_tap ? draw_by_tap(ui, look, all, mine) : all;
+  Box rest = draw_questions(ui, asked, mine);
   draw_order(ui, rest.cut_top(30), mine);
   draw_rule(pen, box.x, rest.y, box.right() - 1, ui.palette->line);
   rest.cut_top(1);
@@ -302,7 +310,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
 }
 
 void draw_shelf_rail(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
-  go_on(mine.work, look);
+  go_on(mine, look);
   const Pen pen = pen_of(ui);
   draw_panel(pen, box, ui.palette->panel, 0, 0);
   draw_rule_down(pen, box.right() - 1, box.y, box.bottom(), ui.palette->line);

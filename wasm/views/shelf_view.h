@@ -19,12 +19,14 @@ struct ShelfState {
   ShelfRows rows;
   ShelfPart part = ShelfPart::animals;
   PieceShelfState pieces;
-  bool open = false;  ///< slid over the tank where it is folded to a rail
+  bool by_tap = false;  ///< each kind is judged in the tap water as it comes, whatever the plan aims at
+  bool open = false;    ///< slid over the tank where it is folded to a rail
 };
 
 /// All kinds that there are, each with its room beside the plan as it is. Spots: `shelf.search`,
 /// `shelf.filter/has-room|small|shoals| shrimp`, `shelf.level/0..3`, `shelf.order`, `shelf.row/<species>`, and where nothing is
-/// found `shelf.closest`, `shelf.clear`; `shelf.part/0..3` for animals, wood and stone, plants, gear.
+/// found `shelf.closest`, `shelf.clear`; `shelf.by_tap`, `shelf.by_plan` while it judges by the tap; `shelf.part/0..3` for
+/// animals, wood and stone, plants, gear.
 void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out);
 
 /// The shelf folded to a strip with a button that opens it. Spot: `shelf.open`.

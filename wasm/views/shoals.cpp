@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "draw/geometry.h"
+#include "tank/terrain.h"
 #include "tank/volume.h"
 
 namespace shoalwright {
@@ -17,10 +18,19 @@ constexpr double layer_spread = 0.09;  // of the depth: a little tighter than th
 /// The water that fish swim in, as the front view shows it.
 struct Water {
   double length_cm, depth_cm;
+  const Plan* hilly = nullptr;  ///< where a terrain line is drawn
+
+  /// Over a hill there is less of it.
+  double depth_at(double x_cm) const {
+    if (!hilly) return depth_cm;
+    const double ground_cm = substrate_height_cm(*hilly, x_cm, inside_width_cm(hilly->tank) / 2);
+    return std::clamp(hilly->tank.fill_cm - ground_cm, 0.0, depth_cm);
+  }
 };
 
 Water water_of(const Plan& plan) {
-  return {inside_length_cm(plan.tank), std::max(0.0, plan.tank.fill_cm - mean_substrate_cm(plan))};
+  return {inside_length_cm(plan.tank), std::max(0.0, plan.tank.fill_cm - mean_substrate_cm(plan)),
+          has_line(plan) ? &plan : nullptr};
 }
 
 /// The i-th number of the van der Corput sequence of a base: evenly spread for every length of its beginning.
@@ -58,8 +68,10 @@ double depth_share(const Species& species, int i) {
 /// Kinds of the floor rest on it in the drawing, some nearer to the front pane than others.
 bool lives_on_floor(const Species& species) { return species.life.depth[2] >= 0.6; }
 
-double resting_depth_cm(const Plan& plan, const Species& species, int i) {
-  const double ground_cm = plan.substrate.front_cm + (mean_substrate_cm(plan) - plan.substrate.front_cm) * spread(i, 5);
+double resting_depth_cm(const Plan& plan, const Species& species, double x_cm, int i) {
+  const double middle_cm = has_line(plan) ? slope_cm(plan, inside_width_cm(plan.tank) / 2) : mean_substrate_cm(plan);
+  const double ground_cm = std::max(0.0, plan.substrate.front_cm + (middle_cm - plan.substrate.front_cm) * spread(i, 5) +
+                                             rise_at(plan.substrate.line_cm, x_cm));
   return plan.tank.fill_cm - ground_cm - height_of(species) * 0.42;
 }
 
@@ -67,8 +79,9 @@ void keep_inside(const Water& water, const Species& species, DrawnAnimal& animal
   const double half = animal.length_cm / 2, tall = height_of(species) / 2;
   animal.x_cm =
       std::clamp(animal.x_cm, std::min(half + 1, water.length_cm / 2), std::max(water.length_cm - half - 1, water.length_cm / 2));
-  animal.depth_cm = std::clamp(animal.depth_cm, std::min(tall + 0.5, water.depth_cm / 2),
-                               std::max(water.depth_cm - tall * 0.75, water.depth_cm / 2));
+  const double depth_cm = water.depth_at(animal.x_cm);
+  animal.depth_cm =
+      std::clamp(animal.depth_cm, std::min(tall + 0.5, depth_cm / 2), std::max(depth_cm - tall * 0.75, depth_cm / 2));
 }
 
 /// Pushed away from those placed before, most along the tank, since every kind keeps to its depth.
@@ -108,7 +121,7 @@ Shoal place(const Plan& plan, const Species& species, int count, double home_cm,
     move_clear(water, species, others, shoal.animals, animal);
     if (lives_on_floor(species) && spread(i, 3) > 1 - species.life.depth[2]) {
       animal.tilt *= 0.3f;
-      animal.depth_cm = resting_depth_cm(plan, species, i);
+      animal.depth_cm = resting_depth_cm(plan, species, animal.x_cm, i);
     }
     shoal.animals.push_back(animal);
   }
@@ -131,6 +144,12 @@ std::vector<Shoal> place_shoals(const Plan& plan, const std::vector<Kept>& stock
     shoals.push_back(place(plan, *kept.species, kept.count, length_cm * homes[i % std::size(homes)], shoals));
   }
   return shoals;
+}
+
+bool same_places(const Plan& a, const Plan& b) {
+  // Cards of its own belong to one plan, and the picture points at them.
+  if (!a.own_species.empty() || !b.own_species.empty()) return a == b;
+  return a.tank == b.tank && a.substrate == b.substrate && a.stock == b.stock;
 }
 
 Shoal place_held(const Plan& plan, const Species& species, int count, double x_cm, const std::vector<Shoal>& others) {

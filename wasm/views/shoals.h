@@ -26,6 +26,9 @@ struct Shoal {
 /// clear of those placed before. The same plan always gives the same picture, and one animal more moves none of the others.
 std::vector<Shoal> place_shoals(const Plan& plan, const std::vector<Kept>& stock);
 
+/// Whether that picture is the same for two plans: tank, substrate and stock make it, pieces do not.
+bool same_places(const Plan& a, const Plan& b);
+
 /// The same for a kind in hand, around `x_cm`, clear of `others`.
 Shoal place_held(const Plan& plan, const Species& species, int count, double x_cm, const std::vector<Shoal>& others);
 

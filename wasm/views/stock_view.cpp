@@ -134,7 +134,7 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Kept& kept, const K
 
   if (!row.item.focused || look.held || !before) return;
   change_count(look, before, typed_step(), out);
-  if (!look.chosen_pieces.empty()) return;  // Delete is theirs
+  if (!look.chosen_pieces.empty() || look.chosen_terrain) return;  // Delete is theirs
   if (ImGui::IsKeyPressed(ImGuiKey_Delete, false) || ImGui::IsKeyPressed(ImGuiKey_Backspace, false))
     wish_and_tell(look, TakeOut{kept.id}, out);
 }

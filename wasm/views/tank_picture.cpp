@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "platform/platform.h"
 #include "stocking/profile.h"
 #include "tank/placed_piece.h"
 #include "tank/volume.h"
@@ -30,6 +31,8 @@ Scene scene_of(const Plan& plan, Theme theme) {
           .glass_mm = plan.tank.glass_mm,
           .front_cm = plan.substrate.front_cm,
           .back_cm = plan.substrate.back_cm,
+          .line_cm = plan.substrate.line_cm,
+          .contours = has_line(plan) && platform::have_rest(),
           .substrate = plan.substrate.kind,
           .pieces = with_places(plan),
           .lid = plan.tank.lid.value_or(false),

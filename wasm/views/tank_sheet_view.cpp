@@ -349,6 +349,20 @@ void draw_substrate(Desk& sheet, Stack& stack) {
   const Box back = sheet_row(ui, stack.take(row_height), "Depth at the back", control);
   const bool back_changed = length_field(sheet, "tank_sheet.back_depth", back, substrate.back_cm, "Substrate depth at the back");
   if (front_changed || back_changed) wish(sheet, SetSubstrate{substrate});
+  const Box row = stack.take(row_height);
+  draw_text(pen_of(ui), type::body, {row.x, row.y + 8}, ui.palette->ink, "Terrain line");
+  const ButtonLook small{.small = true};
+  float right = row.right() - button_width(ui, "Draw it", small);
+  if (button(ui, "tank_sheet.line", {right, row.y + 4}, "Draw it", small).pressed) {
+    sheet.out.push_back(ShowSheet{});
+    sheet.out.push_back(ChooseTerrain{-1});
+  }
+  if (substrate.line_cm.empty()) return;
+  right -= button_width(ui, "Level", small) + 8;
+  if (button(ui, "tank_sheet.level", {right, row.y + 4}, "Level", small).pressed) {
+    substrate.line_cm.clear();
+    wish(sheet, SetSubstrate{substrate});
+  }
 }
 
 /// What the tank comes to, as it is shown: with the size that is pointed at.

@@ -295,6 +295,13 @@ void follow_hand(const Look& look, const Stage& stage, Actions& out) {
   }
 }
 
+/// Whether the pointer is on the substrate as it is seen from the front.
+bool over_substrate(const Stage& stage, ImVec2 pointer) {
+  const Vec at = front_place(stage.view, stage.scene, pointer);
+  return stage.scene.substrate != SubstrateKind::bare && at.x >= 0 && stage.water.has(pointer.x, pointer.y) &&
+         double(at.y) <= crest_cm(stage.scene, double(at.x));
+}
+
 /// What the pointer is over while nothing is dragged.
 enum class Over { nothing, something, open_water };
 
@@ -305,6 +312,9 @@ Over follow_pointer(Ui& ui, const Look& look, const Stage& stage, const Box& are
   const Box seen = mine.zoom.times > 1 ? area : stage.glass;
   const Item tank = item(ui, "tank.front", seen, "The tank from the front", {.ring = Ring::inside, .allow_over = true});
   const PieceStage pieces{stage.scene, false, stage.view, {}, stage.glass};
+  if (look.chosen_terrain && platform::have_rest() && mine.lifted.empty() && !mine.pieces.drag && look.piece_in_hand.empty() &&
+      follow_terrain(ui, look, pieces, seen, tank.hovered, mine.terrain, out))
+    return tank.hovered && !mine.terrain.drag ? Over::something : Over::nothing;
   const Shoal* under = tank.hovered ? shoal_at(stage, shoals, pointer) : nullptr;
   const bool piece_first = !under || mine.pieces.drag || over_handle(look, pieces, pointer, ui.touch);
   if (mine.lifted.empty() && piece_first && follow_piece_pointer(ui, look, pieces, tank.hovered, mine.pieces, out))
@@ -314,7 +324,14 @@ Over follow_pointer(Ui& ui, const Look& look, const Stage& stage, const Box& are
     platform::set_cursor(platform::Cursor::grab);
     if (ImGui::IsMouseClicked(ImGuiMouseButton_Left)) mine.lifted = under->species;
   }
-  if (mine.lifted.empty()) return !tank.hovered ? Over::nothing : under ? Over::something : Over::open_water;
+  if (mine.lifted.empty()) {
+    if (!tank.hovered || under) return tank.hovered ? Over::something : Over::nothing;
+    const bool on_substrate = over_substrate(stage, pointer);
+    if (on_substrate) platform::set_cursor(platform::Cursor::grab);
+    if (ImGui::IsMouseClicked(ImGuiMouseButton_Left) && (on_substrate || look.chosen_terrain))
+      out.push_back(ChooseTerrain{on_substrate ? std::optional(-1) : std::nullopt});
+    return on_substrate ? Over::something : Over::open_water;
+  }
   out.push_back(PointAt{mine.lifted});
   if (ImGui::IsMouseDragging(ImGuiMouseButton_Left, 4)) platform::set_cursor(platform::Cursor::grabbing);
   if (!ImGui::IsMouseReleased(ImGuiMouseButton_Left)) return Over::nothing;
@@ -359,7 +376,7 @@ void draw_tank_front(Ui& ui, const Look& look, const Box& box, TankState& mine, 
 
   // The animals that stay where they are; what is in hand is drawn over them.
   const Plan& kept = look.held ? look.plan : look.shown;
-  if (!(mine.placed == kept) || (mine.swim.on && !look.preferences.swim)) {
+  if (!same_places(mine.placed, kept) || (mine.swim.on && !look.preferences.swim)) {
     mine.placed = kept;
     mine.shoals = place_shoals(kept, look.held ? resolve_stock(kept, look.catalog) : stock);
   }

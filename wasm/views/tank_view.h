@@ -9,6 +9,7 @@
 #include "views/piece_edit.h"
 #include "views/shoals.h"
 #include "views/swim_view.h"
+#include "views/terrain_edit.h"
 #include "views/zoom.h"
 
 namespace shoalwright {
@@ -27,6 +28,7 @@ struct TankState {
   Plan profiled_before;
   ProfilePicture profile;
   PieceEdit pieces;
+  TerrainEdit terrain;
   std::string lifted;  ///< species of the group that is being dragged out
 };
 

@@ -11,8 +11,10 @@
 #include "draw/menus.h"
 #include "draw/tooltips.h"
 #include "edit/command.h"
+#include "platform/platform.h"
 #include "tank/glass.h"
 #include "tank/volume.h"
+#include "views/units_menu.h"
 
 namespace shoalwright {
 
@@ -72,20 +74,12 @@ void draw_size(Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (of.pressed) out.push_back(ShowSheet{Sheet::tank});
 }
 
-void draw_units(Ui& ui, const Look& look, const Box& box, std::string_view words, Actions& out) {
-  if (button_in(ui, "top.units", box, words, {.kind = ButtonKind::quiet, .chevron = true, .tooltip = "Units"}).pressed)
+void draw_units(Ui& ui, const Look& look, const Box& box, std::string_view words, TopState& mine, Actions& out) {
+  if (button_in(ui, "top.units", box, words, {.kind = ButtonKind::quiet, .chevron = true, .tooltip = "Units"}).pressed) {
     open_menu(ui, "top.units/menu");
-  if (!begin_menu(ui, "top.units/menu", box, 232, 80)) return;
-  Preferences preferences = look.preferences;
-  if (menu_row(ui, "top.units/metric", "°C, centimetres, litres", {.ticked = !preferences.us_units})) {
-    preferences.us_units = false;
-    out.push_back(SetPreferences{preferences});
+    mine.units_wanted = true;
   }
-  if (menu_row(ui, "top.units/us", "°F, inches, US gallons", {.ticked = preferences.us_units})) {
-    preferences.us_units = true;
-    out.push_back(SetPreferences{preferences});
-  }
-  end_menu(ui);
+  if (mine.units_wanted && platform::have_rest()) draw_units_menu(ui, look, box, out);
 }
 
 void draw_theme(Ui& ui, const Look& look, ImVec2 at, Actions& out) {
@@ -122,7 +116,7 @@ std::string with_step(std::string_view what, const std::string& step) {
 
 }  // namespace
 
-void draw_top(Ui& ui, const Look& look, const Box& box, TopState&, Actions& out) {
+void draw_top(Ui& ui, const Look& look, const Box& box, TopState& mine, Actions& out) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   draw_panel(pen, box, p.panel, 0, 0);
@@ -163,7 +157,7 @@ void draw_top(Ui& ui, const Look& look, const Box& box, TopState&, Actions& out)
   const bool can_redo = look.history.at + 1 < look.history.steps.size();
   if (icon_button(ui, "top.redo", redo_box.min(), Icon::redo, with_step("Redo", redo), "Ctrl Shift Z", can_redo).pressed)
     out.push_back(Redo{});
-  draw_units(ui, look, units_box, units, out);
+  draw_units(ui, look, units_box, units, mine, out);
   draw_theme(ui, look, theme_box.min(), out);
   draw_file(ui, look, file_box, roomy, out);
   if (button_in(ui, "top.share", share_box, roomy ? "Share" : "", share).pressed) out.push_back(ShareLink{});

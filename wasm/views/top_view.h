@@ -6,8 +6,9 @@
 
 namespace shoalwright {
 
-/// The strip keeps nothing from frame to frame.
-struct TopState {};
+struct TopState {
+  bool units_wanted = false;  ///< the list of units was asked for once: it comes with the second file of the program
+};
 
 /// The strip along the top: name, size, tabs for the tank and its water, undo, redo, units, theme, file, share. Narrow strips
 /// have the tabs as rows of the file menu. Spots: `top.*`.

@@ -19,7 +19,7 @@ namespace shoalwright {
 
 /// One quantity of the water, and where it is found in everything that has one.
 struct BarQuantity {
-  const char *id, *name, *margin, *rule, *unit;
+  const char *id, *name, *margin, *rule;
   Window Windows::*window;
   Need Species::WaterNeeds::*need;
   std::optional<double> WaterAim::*aim;
@@ -30,10 +30,18 @@ struct BarQuantity {
 /// Temperature, pH, GH, KH.
 std::span<const BarQuantity> bar_quantities();
 bool is_temperature(const BarQuantity& q);
+/// Which hardness it is; empty where it is none.
+std::optional<Hardness> hardness_of(const BarQuantity& q);
 
-/// A value in the keeper's unit, and that unit; empty for pH.
+/// A value in the keeper's unit and back, a difference of two, the unit (empty for pH; short beside a bar of little width), the
+/// value as text without it.
 double bar_out(const Measures& measures, const BarQuantity& q, double value);
-std::string bar_unit(const Measures& measures, const BarQuantity& q);
+double bar_in(const Measures& measures, const BarQuantity& q, double shown);
+std::string bar_figure(const Measures& measures, const BarQuantity& q, double value);
+std::string bar_difference(const Measures& measures, const BarQuantity& q, double by);
+/// What a mark that is drawn along the bar goes by, in the keeper's unit.
+double bar_step(const Measures& measures, const BarQuantity& q);
+std::string bar_unit(const Measures& measures, const BarQuantity& q, float width = 1000);
 
 /// One row a kind that says something about the quantity, in the keeper's unit, numbered as on its plate.
 std::vector<WaterBarRow> bar_rows(const std::vector<Kept>& stock, const BarQuantity& q, const Measures& measures);

@@ -73,9 +73,7 @@ std::string no_window_words(const WaterWork& work, const BarQuantity& q, const M
   if (window.tolerated || window.low_by.empty()) return "";
   const Range *low = tolerated_of(work.stock, q, window.low_by), *high = tolerated_of(work.stock, q, window.high_by);
   if (low == nullptr || high == nullptr) return "";
-  const auto figure = [&](double value) {
-    return short_text(bar_out(measures, q, value), is_temperature(q) && measures.us ? 0 : 1);
-  };
+  const auto figure = [&](double value) { return bar_figure(measures, q, value); };
   return plates_words(work, {window.low_by}) + " needs " + figure(low->low) + " up, " + plates_words(work, {window.high_by}) +
          " needs " + figure(high->high) + " down";
 }

@@ -8,7 +8,6 @@
 #include "edit/command.h"
 #include "platform/platform.h"
 #include "rules/limits.h"
-#include "units/convert.h"
 #include "units/text.h"
 #include "views/edit_wish.h"
 #include "views/value_row.h"
@@ -24,14 +23,13 @@ struct Teller {
   const BarQuantity& q;
   const Window& window;
   const Window& before;
+  float width;  ///< of the bar
 
   double out(double value) const { return bar_out(pane.look.measures, q, value); }
-  std::string unit() const { return bar_unit(pane.look.measures, q); }
-  std::string figure(double value) const { return short_text(out(value), is_temperature(q) && pane.look.measures.us ? 0 : 1); }
+  std::string unit() const { return bar_unit(pane.look.measures, q, width); }
+  std::string figure(double value) const { return bar_figure(pane.look.measures, q, value); }
   std::string with_unit(const std::string& figures) const { return unit().empty() ? figures : figures + " " + unit(); }
-  std::string difference(double by) const {
-    return with_unit(short_text(is_temperature(q) && pane.look.measures.us ? f_difference_from_c(by) : by, 1));
-  }
+  std::string difference(double by) const { return with_unit(bar_difference(pane.look.measures, q, by)); }
   std::string plates(const std::vector<std::string>& species) const { return plates_text(plates_of(pane.shown, species)); }
 
   const Finding* finding() const {
@@ -113,7 +111,7 @@ struct Hand {
 
   void set(Mark mark, double shown) const {
     const Plan& plan = pane.look.plan;
-    const double value = is_temperature(q) ? pane.look.measures.temperature_in(shown) : shown;
+    const double value = bar_in(pane.look.measures, q, shown);
     if (mark == Mark::tap) {
       SourceWater source = plan.source;
       source.*q.source = value;
@@ -130,8 +128,9 @@ struct Hand {
     const std::string id = std::string(q.id) + name;
     const float x = water_bar_x(at, width, bar, value);
     const Box grip{x - 7, at.y + 13, 14, water_bar_height(bar) - 44};
-    const double step = q.margin == std::string_view("ph") ? 0.1 : is_temperature(q) && pane.look.measures.us ? 1 : 0.5;
-    const std::string words = std::string(q.name) + (mark == Mark::tap ? " of the tap, " : " aimed at, ") + short_text(value, 1);
+    const double step = bar_step(pane.look.measures, q);
+    const std::string words =
+        std::string(q.name) + (mark == Mark::tap ? " of the tap, " : " aimed at, ") + short_text(value, step < 0.1 ? 2 : 1);
     const ItemLook look{.exact = true};
     const Item of = item(ui, id, grip, words, look);
     if (of.ring) draw_ring(ui, grip, look);
@@ -158,7 +157,7 @@ struct Hand {
 
 void draw_bar(Pane& pane, const BarQuantity& q, ImVec2 at, float width) {
   const Window& window = pane.shown.assessment.water.*q.window;
-  const Teller teller{pane, q, window, pane.now.assessment.water.*q.window};
+  const Teller teller{pane, q, window, pane.now.assessment.water.*q.window, width};
   const auto both = [&](const Range& range) { return std::pair(teller.out(range.low), teller.out(range.high)); };
   WaterBar bar{.name = q.name};
   bar.rows = bar_rows(pane.shown.stock, q, pane.look.measures);

@@ -59,8 +59,12 @@ void draw_aim(WaterDesk& desk, Stack& stack) {
   constexpr std::string_view as_tap = "as the tap";
   bool changed = temperature_field(desk, stack, "water_sheet.aim.temperature", "Temperature", aim.temperature_c, "best for all");
   changed |= water_field(desk, stack, "water_sheet.aim.ph", "pH", "", 1, aim.ph, as_tap);
-  changed |= water_field(desk, stack, "water_sheet.aim.gh", "GH", "°dH", 1, aim.gh_dgh, as_tap);
-  changed |= water_field(desk, stack, "water_sheet.aim.kh", "KH", "°dH", 1, aim.kh_dkh, as_tap);
+  const Measures& measures = desk.look.measures;
+  const auto row = [&](const char* name) { return sheet_row(desk.ui, stack.take(row_height), name, control); };
+  changed |= hardness_field(desk.ui, "water_sheet.aim.gh", row(measures.hardness_name(Hardness::gh)), aim.gh_dgh, Hardness::gh,
+                            measures, as_tap);
+  changed |= hardness_field(desk.ui, "water_sheet.aim.kh", row(measures.hardness_name(Hardness::kh)), aim.kh_dkh, Hardness::kh,
+                            measures, as_tap);
   if (changed) wish(desk, SetAim{aim});
 }
 
@@ -85,8 +89,11 @@ void draw_view(WaterDesk& desk, Stack& stack) {
                           line_of(plan.strictness)) +
              4);
   Limits limits = plan.limits;
-  const std::string usual = short_text(default_nitrate_mg_l[static_cast<int>(plan.strictness)], 0) + " by this view";
-  if (water_field(desk, stack, "water_sheet.nitrate_limit", "Your nitrate ceiling", "mg/L", 0, limits.nitrate_mg_l, usual))
+  const Measures& measures = desk.look.measures;
+  const std::string usual = measures.nitrate_figure(default_nitrate_mg_l[static_cast<int>(plan.strictness)]) + " by this view";
+  const char* name = measures.nitrate_as_n ? "Nitrate ceiling, as N" : "Your nitrate ceiling";
+  const Box box = sheet_row(desk.ui, stack.take(row_height), name, control);
+  if (nitrate_field(desk.ui, "water_sheet.nitrate_limit", box, limits.nitrate_mg_l, name, measures, usual))
     wish(desk, SetLimits{limits});
 }
 

@@ -10,6 +10,7 @@
 #include "draw/slider.h"
 #include "draw/stepper.h"
 #include "notebook/say.h"
+#include "plan/more_keys.h"
 #include "units/text.h"
 #include "views/sheet_card.h"
 #include "views/water_desk.h"
@@ -35,14 +36,27 @@ void draw_tap(WaterDesk& desk, Stack& stack) {
   bool changed = water_field(desk, stack, "water_sheet.tap.temperature", "Temperature", measures.temperature_unit(), 1, warmth);
   if (changed) source.temperature_c = warmth ? std::optional(measures.temperature_in(*warmth)) : std::nullopt;
   changed |= water_field(desk, stack, "water_sheet.tap.ph", "pH", "", 1, source.ph);
-  changed |= water_field(desk, stack, "water_sheet.tap.gh", "GH", "°dH", 1, source.gh_dgh);
-  changed |= water_field(desk, stack, "water_sheet.tap.kh", "KH", "°dH", 1, source.kh_dkh);
-  changed |= water_field(desk, stack, "water_sheet.tap.nitrate", "Nitrate, NO₃", "mg/L", 0, source.nitrate_mg_l);
+  const auto row = [&](const char* name) { return sheet_row(desk.ui, stack.take(row_height), name, control); };
+  changed |= hardness_field(desk.ui, "water_sheet.tap.gh", row(measures.hardness_name(Hardness::gh)), source.gh_dgh, Hardness::gh,
+                            measures, "not known");
+  changed |= hardness_field(desk.ui, "water_sheet.tap.kh", row(measures.hardness_name(Hardness::kh)), source.kh_dkh, Hardness::kh,
+                            measures, "not known");
+  changed |= nitrate_field(desk.ui, "water_sheet.tap.nitrate", row(measures.nitrate_name()), source.nitrate_mg_l,
+                           measures.nitrate_name(), measures, "not known");
   constexpr std::string_view names[] = {"None", "Chlorine", "Chloramine", "Not known"};
   const Box box = sheet_row(desk.ui, stack.take(row_height), "Disinfectant", control);
   const int picked =
       select(desk.ui, "water_sheet.tap.disinfectant", box, names, static_cast<int>(source.disinfectant), "Disinfectant");
   if (picked >= 0) source.disinfectant = static_cast<Disinfectant>(picked);
+  const bool own = is_private(source);
+  const Box chip_line = stack.take(34);
+  if (chip(desk.ui, "water_sheet.tap.private", {chip_line.x, chip_line.y + 4}, "Own well, spring or rain", own)) {
+    set_private(source, !own);
+    changed = true;
+  }
+  if (own)
+    part_note(desk, stack,
+              "Nobody else tests private water: have it tested for nitrate and metals. It holds no disinfectant as a rule.");
   if (changed || picked >= 0) wish(desk, SetSource{source});
 }
 
@@ -104,7 +118,7 @@ void draw_blend(WaterDesk& desk, Stack& stack) {
   stack.skip(slider_height + 10);
   if (!card.ro_l) {
     part_note(desk, stack, "Enter GH or KH of the tap, and the blend can be told.");
-  } else if (desk.mine.choices.ro_fraction) {
+  } else if (desk.mine.choices.ro_fraction && desk.mine.choices.grams.empty()) {
     const std::string words = "As the recipe has it: " + desk.litres(desk.work.usual_ro_fraction.value_or(0) * card.for_l);
     if (button(ui, "water_sheet.ro_usual", {stack.box.x, stack.y()}, words, {.kind = ButtonKind::remedy, .small = true})
             .pressed) {
@@ -122,6 +136,7 @@ void choose_towards(WaterDesk& desk, Towards towards) {
   choices.towards = towards;
   choices.aim_at.reset();
   choices.ro_fraction.reset();
+  choices.grams.clear();
   if (towards == Towards::one_kind && plate_in(desk.work, choices.kind) == 0)
     for (const Kept& kept : desk.work.stock)
       if (kept.species != nullptr) {
@@ -150,6 +165,7 @@ void draw_kind_choice(WaterDesk& desk, Stack& stack) {
   choices.kind = ids[static_cast<std::size_t>(picked)];
   choices.aim_at.reset();
   choices.ro_fraction.reset();
+  choices.grams.clear();
   choose(desk, choices);
 }
 

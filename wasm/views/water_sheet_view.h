@@ -4,6 +4,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "app/look.h"
 #include "draw/ui.h"
@@ -22,12 +23,20 @@ struct HardnessPoint {
 /// Which water is mixed for. `own`: what the plan aims at; where it has no aim, the middle counts.
 enum class Towards { own, middle, least_ro, one_kind };
 
+/// Grams of a salt in the bucket by the keeper's own hand.
+struct HandGrams {
+  std::string salt;
+  double grams = 0;
+  bool operator==(const HandGrams&) const = default;
+};
+
 /// What the keeper has chosen on the page and no plan holds.
 struct WaterChoices {
   Towards towards = Towards::own;
   std::string kind;                     ///< of `one_kind`
   std::optional<HardnessPoint> aim_at;  ///< where the aim was dragged to; goes before `towards`
   std::optional<double> ro_fraction;    ///< 0 to 1, set by hand; empty: as the recipe has it
+  std::vector<HandGrams> grams;         ///< of all salts that are weighed by hand; empty: as the recipe has them
   std::optional<HardnessPoint> tap;     ///< while the tap's mark is dragged
   bool operator==(const WaterChoices&) const = default;
 };

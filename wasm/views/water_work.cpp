@@ -32,6 +32,10 @@ MixAim aim_of(const WaterWork& work) {
 
 }  // namespace
 
+bool has_salt(const Plan& plan, std::string_view id) {
+  return std::find(plan.salts.begin(), plan.salts.end(), id) != plan.salts.end();
+}
+
 bool has_own_hardness(const Plan& plan) { return plan.water && (plan.water->gh_dgh || plan.water->kh_dkh); }
 
 std::shared_ptr<const WaterWork> water_work(const Look& look, const WaterChoices& choices,
@@ -55,6 +59,13 @@ std::shared_ptr<const WaterWork> water_work(const Look& look, const WaterChoices
   work->card = recipe_card(work->plan, aim_of(*work));
   work->usual_ro_fraction = work->card.recipe.ro_fraction;
   if (choices.ro_fraction) take_share(work->plan, *choices.ro_fraction, work->card);
+  if (!choices.grams.empty() && work->card.recipe.ro_fraction) {
+    std::vector<SaltGrams> by_hand;
+    for (const HandGrams& one : choices.grams)
+      if (const Salt* salt = find_salt(one.salt); salt != nullptr && has_salt(look.plan, one.salt))
+        by_hand.push_back({salt, one.grams, one.grams});
+    take_grams(work->plan, *work->card.recipe.ro_fraction, by_hand, work->card);
+  }
   if (work->windows.gh_dgh.tolerated && work->windows.kh_dkh.tolerated) {
     const Recipe least = recipe_for(work->plan.source, least_ro_aim(work->plan, work->windows), work->plan.salts);
     const bool inside = std::none_of(least.missed.begin(), least.missed.end(),
@@ -72,7 +83,7 @@ std::shared_ptr<const WaterWork> water_work(const Look& look, const WaterChoices
 }
 
 std::optional<WaterAim> aim_of_bucket(const WaterWork& work) {
-  const MixedWater& reached = work.card.recipe.reached;
+  const MixedWater& reached = work.card.weighed;
   if (!reached.gh_dgh && !reached.kh_dkh) return std::nullopt;
   WaterAim aim = work.of.water.value_or(WaterAim{});
   aim.gh_dgh = reached.gh_dgh ? std::optional(to_tenths(*reached.gh_dgh)) : std::nullopt;
@@ -83,8 +94,10 @@ std::optional<WaterAim> aim_of_bucket(const WaterWork& work) {
 }
 
 std::size_t steps_to_do(const RecipeCard& card) {
-  // The conditioner, the mix where it is known, each salt, the warmth.
-  const std::size_t steps = 1 + (card.ro_l ? 1 : 0) + card.salts.size() + 1;
+  // The conditioner, the mix where it is known, each salt that is weighed, the warmth.
+  const auto salts = static_cast<std::size_t>(
+      std::count_if(card.salts.begin(), card.salts.end(), [](const SaltGrams& one) { return one.weighed_g > 0; }));
+  const std::size_t steps = 1 + (card.ro_l ? 1 : 0) + salts + 1;
   return std::min(steps, card.says.size());
 }
 

@@ -4,6 +4,7 @@
 
 #include <memory>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "advice/recipe_card.h"
@@ -27,6 +28,9 @@ struct WaterWork {
   std::shared_ptr<const Roads> roads;       ///< null where the tap is not too hard
   double net_l = 0;
 };
+
+/// Whether the keeper has a salt.
+bool has_salt(const Plan& plan, std::string_view id);
 
 /// Whether a plan aims at a hardness of its own.
 bool has_own_hardness(const Plan& plan);

@@ -4,8 +4,6 @@
 
 #include "draw/marks.h"
 #include "notebook/say.h"
-#include "units/convert.h"
-#include "units/text.h"
 #include "views/water_desk.h"
 
 namespace shoalwright {
@@ -14,7 +12,7 @@ namespace {
 
 /// What the bucket has of one quantity.
 std::optional<double> mixed(const WaterWork& work, const BarQuantity& q) {
-  const MixedWater& reached = work.card.recipe.reached;
+  const MixedWater& reached = work.card.weighed;
   if (is_temperature(q)) return work.card.aim.temperature_c;
   if (q.window == &Windows::gh_dgh) return reached.gh_dgh;
   if (q.window == &Windows::kh_dkh) return reached.kh_dkh;
@@ -25,18 +23,19 @@ std::optional<double> mixed(const WaterWork& work, const BarQuantity& q) {
 struct Words {
   const WaterDesk& desk;
   const BarQuantity& q;
+  float width;  ///< of the bar
 
-  std::string figure(double value) const {
-    const bool whole = is_temperature(q) && desk.look.measures.us;
-    return short_text(bar_out(desk.look.measures, q, value), whole ? 0 : 1);
-  }
+  std::string figure(double value) const { return bar_figure(desk.look.measures, q, value); }
   std::string with_unit(const std::string& figures) const {
-    const std::string unit = bar_unit(desk.look.measures, q);
+    const std::string unit = bar_unit(desk.look.measures, q, width);
     return unit.empty() ? figures : figures + " " + unit;
   }
-  std::string by(double difference) const {
-    return short_text(is_temperature(q) && desk.look.measures.us ? f_difference_from_c(difference) : difference, 1);
+  /// The window beside it has the whole unit.
+  std::string brief(const std::string& figures) const {
+    const std::string unit = bar_unit(desk.look.measures, q, 0);
+    return unit.empty() ? figures : figures + " " + unit;
   }
+  std::string by(double difference) const { return bar_difference(desk.look.measures, q, difference); }
 
   std::string window() const {
     const Window& all = desk.work.windows.*q.window;
@@ -53,7 +52,7 @@ struct Words {
     if (!now) return "not known";
     const bool ph = q.window == &Windows::ph;
     const std::optional<Range>& span = desk.card().recipe.reached.ph_in_tank;
-    const std::string is = ph && span ? span_of(span->low, span->high, 1, "") : with_unit(figure(*now));
+    const std::string is = ph && span ? span_of(span->low, span->high, 1, "") : brief(figure(*now));
     if (!all.tolerated) return is;
     const double up = all.tolerated->high - *now, down = *now - all.tolerated->low;
     // Rounding of the sums is no step past an edge.
@@ -70,7 +69,7 @@ struct Words {
 float draw_one(WaterDesk& desk, const BarQuantity& q, ImVec2 at, float width) {
   const Measures& measures = desk.look.measures;
   const Window& all = desk.work.windows.*q.window;
-  const Words words{desk, q};
+  const Words words{desk, q, width};
   const auto both = [&](const Range& range) {
     return std::pair(bar_out(measures, q, range.low), bar_out(measures, q, range.high));
   };

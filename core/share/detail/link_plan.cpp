@@ -16,7 +16,7 @@ namespace shoalwright {
 namespace {
 
 // What is usual here only makes it short; it is not what a plan means where it says nothing (plan/defaults.h), since every member
-// travels. These figures and the order of the calls are link version 1 and never change.
+// travels. These figures and the order of the calls are link version 1 and never change; what came later is asked for by version.
 
 constexpr int first_day = 20600;  // 2026-05-27
 constexpr std::size_t most_texts = 10000;
@@ -209,13 +209,28 @@ void code_recipe(LinkCoder& coder, Shared& shared, Plan& plan) {
   coder.number(ratio, plan.ca_mg_ratio, 3, 3);
 }
 
-void code_scape(LinkCoder& coder, Shared& shared, Plan& plan) {
+/// A line of at least one point: each from the one before it.
+void code_line(LinkCoder& coder, std::vector<LinePoint>& line) {
+  Magnitude points(2);
+  NumberModel x(10, 1, 4), rise(10, 8, 3);
+  const std::size_t more = coder.count(points, line.empty() ? 0 : line.size() - 1, most_line_points - 1);
+  line.resize(more + 1);
+  LinePoint last;
+  for (LinePoint& point : line) {
+    coder.number(x, point.x_cm, last.x_cm, last.x_cm);
+    coder.number(rise, point.rise_cm, last.rise_cm, last.rise_cm);
+    last = point;
+  }
+}
+
+void code_scape(LinkCoder& coder, Shared& shared, Plan& plan, int version) {
   Substrate& substrate = plan.substrate;
   NumberModel depth(10, 30, 2);
   coder.choice(substrate.kind, Words<SubstrateKind>::all.size(), 16);
   const double usual_cm = substrate.kind == SubstrateKind::bare ? 0 : 3;
   coder.number(depth, substrate.front_cm, usual_cm, usual_cm);
   coder.number(depth, substrate.back_cm, usual_cm == 0 ? 0 : 7, 5);
+  if (version >= 2) code_line(coder, substrate.line_cm);
   code_others(coder, shared, substrate.other_keys);
 
   Magnitude pieces(3);
@@ -422,7 +437,7 @@ void code_notebook(LinkCoder& coder, Shared& shared, Plan& plan, bool with_log) 
 
 }  // namespace
 
-void code_plan_v1(LinkCoder& coder, Plan& plan, bool with_log) {
+void code_plan(LinkCoder& coder, Plan& plan, bool with_log, int version) {
   Shared shared;
   TextModel name{40}, notes{50};
   coder.text(name, plan.name);
@@ -432,7 +447,7 @@ void code_plan_v1(LinkCoder& coder, Plan& plan, bool with_log) {
   code_place(coder, shared, plan.place);
   code_waters(coder, shared, plan);
   code_recipe(coder, shared, plan);
-  code_scape(coder, shared, plan);
+  code_scape(coder, shared, plan, version);
   code_stock(coder, shared, plan);
   code_work(coder, shared, plan);
   code_notebook(coder, shared, plan, with_log);

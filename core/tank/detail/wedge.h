@@ -8,6 +8,9 @@ namespace shoalwright {
 /// Depths of the substrate as they count: none when bare, never negative.
 Substrate settled_substrate(const Plan& plan);
 
+/// Height of the slope alone at the centroid of the floor, cm.
+double mean_slope_cm(const Plan& plan);
+
 /// Space between the substrate and a level plane at `height_cm` above the inside bottom, cm3; the rim is not looked at.
 double space_over_substrate_cm3(const Plan& plan, double height_cm);
 

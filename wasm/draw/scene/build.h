@@ -20,6 +20,9 @@ struct Panes {
 };
 Panes panes_at(const SceneCache& cache, float x_cm);
 
+/// Whether there is any substrate to draw.
+inline bool has_bed(const Scene& scene) { return scene.front_cm > 0 || scene.back_cm > 0 || !scene.line_cm.empty(); }
+
 /// Colours of the substrate: lit face, its foot, the bank behind, two tones of grain.
 struct Ground {
   ImU32 face, foot, bank, grain_dark, grain_light;

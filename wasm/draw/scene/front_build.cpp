@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "draw/scene/build.h"
+#include "tank/terrain.h"
 
 namespace shoalwright {
 
@@ -11,6 +12,16 @@ namespace {
 constexpr int columns = 46;
 
 float column_x(const SceneCache& cache, int i) { return cache.length_cm * static_cast<float>(i) / (columns - 1); }
+
+/// Where the edge of the substrate is drawn: at every column, and where a terrain line bends.
+std::vector<float> bed_columns(const SceneCache& cache) {
+  std::vector<float> at;
+  for (int i = 0; i < columns; ++i) at.push_back(column_x(cache, i));
+  for (const LinePoint& point : cache.built_for.line_cm)
+    if (point.x_cm > 0 && point.x_cm < static_cast<double>(cache.length_cm)) at.push_back(static_cast<float>(point.x_cm));
+  std::inplace_merge(at.begin(), at.begin() + columns, at.end());
+  return at;
+}
 
 // Sand is never quite flat; the waves are small and even out.
 float ripple(float x, float phase) { return 0.16f * std::sin(x / 7.3f + phase) + 0.09f * std::sin(x / 3.1f + 2 * phase); }
@@ -115,16 +126,16 @@ void add_water(SceneCache& cache) {
 
 void add_rear_bank(SceneCache& cache) {
   const Scene& scene = cache.built_for;
-  if (!(std::max(scene.front_cm, scene.back_cm) > 0)) return;
+  if (!has_bed(scene)) return;
   const Palette& c = palette(scene.theme);
   const Ground ground = ground_of(scene);
   const ImU32 far = mix(ground.bank, c.waterBot, 0.36f), near = mix(mix(ground.bank, ground.face, 0.45f), c.waterBot, 0.14f);
   Rail rails[2];
-  for (int i = 0; i < columns; ++i) {
-    const float x = column_x(cache, i);
+  for (const float x : bed_columns(cache)) {
     const Panes panes = panes_at(cache, x);
-    const auto back = static_cast<float>(ground_cm(scene, panes.back)), front = static_cast<float>(ground_cm(scene, panes.front));
-    rails[0].points.push_back({x, std::max(back, front) + ripple(x, 0.8f)});
+    const auto back = static_cast<float>(ground_cm(scene, x, panes.back)),
+               front = static_cast<float>(ground_cm(scene, x, panes.front)), top = std::max(back, front);
+    rails[0].points.push_back({x, top > 0 ? top + ripple(x, 0.8f) : 0});
     rails[1].points.push_back({x, std::max(0.0f, std::min(back, front) - 0.5f)});
     // The bank is bluer where it is farther away.
     rails[0].colours.push_back(mix(near, far, (panes.back) / std::max(1.0f, cache.width_cm)));
@@ -137,7 +148,8 @@ void add_rear_bank(SceneCache& cache) {
   for (int i = 0; i < count; ++i) {
     const float x = dice.between(0.3f, cache.length_cm - 0.5f), share = dice.between(0.05f, 0.9f);
     const Panes panes = panes_at(cache, x);
-    const float h = static_cast<float>(ground_cm(scene, static_cast<double>(lerp(panes.front, panes.back, share))));
+    const float h = static_cast<float>(ground_cm(scene, x, static_cast<double>(lerp(panes.front, panes.back, share))));
+    if (!(h > 0)) continue;
     const float size = ground.grain_cm * dice.between(0.5f, 1.2f) * (1 - 0.5f * share);
     const ImU32 grain = mix(dice.next() < 0.6f ? ground.grain_dark : ground.grain_light, c.waterBot, 0.15f + 0.3f * share);
     add_grain(cache.front_far, {x, h - size * 0.4f}, size, with_alpha(grain, 0.5f));
@@ -146,13 +158,13 @@ void add_rear_bank(SceneCache& cache) {
 
 void add_front_sand(SceneCache& cache) {
   const Scene& scene = cache.built_for;
-  if (!(scene.front_cm > 0) && !(scene.back_cm > 0)) return;
+  if (!has_bed(scene)) return;
   const Ground ground = ground_of(scene);
   Rail rails[3];
   std::vector<Vec> line;
-  for (int i = 0; i < columns; ++i) {
-    const float x = column_x(cache, i);
-    const float top = std::max(0.0f, static_cast<float>(ground_cm(scene, panes_at(cache, x).front)) + ripple(x, 0));
+  for (const float x : bed_columns(cache)) {
+    const auto front = static_cast<float>(ground_cm(scene, x, panes_at(cache, x).front));
+    const float top = front > 0 || scene.line_cm.empty() ? std::max(0.0f, front + ripple(x, 0)) : 0;
     line.push_back({x, top});
     rails[0].points.push_back({x, top});
     rails[1].points.push_back({x, top * 0.82f});
@@ -211,7 +223,9 @@ void add_gear_behind(SceneCache& cache) {
       add_rect(mesh, x0 - 0.5f * k, h - 0.35f * k, x1 + 0.5f * k, h + 0.35f * k, c.lamp);
   }
   if (scene.filter) {
-    const float x = cache.length_cm - 1.3f * k, low = std::max(fill * 0.27f, static_cast<float>(scene.back_cm) + 2);
+    const float x = cache.length_cm - 1.3f * k,
+                low = std::max(fill * 0.27f,
+                               static_cast<float>(scene.back_cm + rise_at(scene.line_cm, static_cast<double>(x))) + 2);
     const Vec pipe[2] = {{x, rim + 0.3f}, {x, low}};
     add_pipe(mesh, pipe, 0.9f * k, with_alpha(c.glassEdge, 0.55f));
     add_rect(mesh, x - 0.8f * k, low - 2 * k, x + 0.8f * k, low + 3 * k, with_alpha(c.lamp, 0.6f));

@@ -16,8 +16,9 @@ PieceFrame frame_of(const Scene& scene, const Piece& piece) {
   PieceFrame frame;
   frame.x = static_cast<float>(piece.x_cm.value_or(0));
   frame.z = static_cast<float>(piece.z_cm.value_or(0));
-  frame.foot = static_cast<float>(piece_kind(piece.kind).floats ? scene.fill_cm - piece.height_cm
-                                                                : ground_cm(scene, piece.z_cm.value_or(0)) + piece.base_cm);
+  frame.foot = static_cast<float>(piece_kind(piece.kind).floats
+                                      ? scene.fill_cm - piece.height_cm
+                                      : ground_cm(scene, piece.x_cm.value_or(0), piece.z_cm.value_or(0)) + piece.base_cm);
   frame.length = static_cast<float>(std::max(piece.length_cm, 0.5));
   frame.depth = static_cast<float>(std::max(piece.depth_cm, 0.5));
   frame.height = static_cast<float>(std::max(piece.height_cm, 0.3));

@@ -7,11 +7,46 @@
 
 namespace shoalwright {
 
+/// Contours of hills and valleys, every so many cm as keep them apart, in short runs as a wedge has them.
+[[gnu::noinline]] void add_terrain_contours(SceneCache& cache, ImU32 colour) {
+  const Scene& scene = cache.built_for;
+  constexpr int columns = 64, rows = 32;
+  const float step_x = cache.length_cm / (columns - 1), step_z = cache.width_cm / (rows - 1);
+  std::vector<float> nodes;
+  float low = 1e9f, high = 0;
+  for (int k = 0; k < rows; ++k)
+    for (int i = 0; i < columns; ++i) {
+      const Vec at{step_x * static_cast<float>(i), step_z * static_cast<float>(k)};
+      nodes.push_back(static_cast<float>(ground_cm(scene, static_cast<double>(at.x), static_cast<double>(at.y))));
+      low = std::min(low, nodes.back());
+      high = std::max(high, nodes.back());
+    }
+  const float step = high - low > 16 ? 4.0f : 2.0f;
+  for (float level = step * std::ceil(low / step + 1e-4f); level < high; level += step)
+    for (const Contour& contour : contours(nodes, columns, rows, level)) {
+      std::vector<Vec> run;
+      int left = 0;  // points to leave out before the next run
+      for (const Vec node : contour.points) {
+        const Vec at{node.x * step_x, node.y * step_z};
+        if (left-- > 0 || !inside(cache.outline, at)) {
+          run.clear();
+          continue;
+        }
+        run.push_back(at);
+        if (run.size() < 8) continue;
+        add_stroke(cache.plan_floor, run, 0.2f, 0.2f, colour);
+        run.clear();
+        left = 1;
+      }
+      if (run.size() > 2) add_stroke(cache.plan_floor, run, 0.2f, 0.2f, colour);
+    }
+}
+
 void add_plan_floor(SceneCache& cache) {
   const Scene& scene = cache.built_for;
   const Palette& c = palette(scene.theme);
   const Ground ground = ground_of(scene);
-  const bool bare = !(std::max(scene.front_cm, scene.back_cm) > 0);
+  const bool bare = !has_bed(scene);
   const ImU32 floor = mix(bare ? c.glass : ground.face, c.waterMid, 0.42f);
   Mesh& mesh = cache.plan_floor;
   for (const Vec p : cache.outline) add_vertex(mesh, p, floor);
@@ -22,7 +57,9 @@ void add_plan_floor(SceneCache& cache) {
   const double low = std::min(scene.front_cm, scene.back_cm), high = std::max(scene.front_cm, scene.back_cm);
   const auto slope = (scene.back_cm - scene.front_cm) / std::max(1.0, static_cast<double>(cache.width_cm));
   const ImU32 line_colour = with_alpha(ground.foot, 0.55f);
-  if (std::abs(slope) > 1e-6) {
+  if (!scene.line_cm.empty()) {
+    if (scene.contours) add_terrain_contours(cache, line_colour);
+  } else if (std::abs(slope) > 1e-6) {
     for (double level = 2 * std::ceil(low / 2 + 1e-6); level < high; level += 2) {
       const auto z = static_cast<float>((level - scene.front_cm) / slope);
       const auto wander = [&](float x) { return z + 0.55f * std::sin(x / 9.0f + z * 0.3f) + 0.3f * std::sin(x / 4.1f + z); };

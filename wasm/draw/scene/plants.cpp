@@ -163,7 +163,8 @@ void add_carpet(Mesh& mesh, const Scene& scene, const PieceFrame& frame, std::ui
   const int count = held(frame.length * frame.depth * 0.42f, 30, side == Side::front ? 165 : 80);
   for (const Stand& stand : spread(count, dice)) {
     Vec3 foot = frame.at(stand.u * frame.length, stand.v * frame.depth, 0);
-    foot.h += static_cast<float>(ground_cm(scene, foot.z)) - static_cast<float>(ground_cm(scene, frame.z)) - 0.25f;
+    foot.h +=
+        static_cast<float>(ground_cm(scene, foot.x, foot.z)) - static_cast<float>(ground_cm(scene, frame.x, frame.z)) - 0.25f;
     blades.push_back({foot, 1.5708f + dice.between(-0.55f, 0.55f), frame.height * dice.between(0.5f, 1.1f), dice.next() < 0.5f});
   }
   sort_stable(blades, [](const Blade& a, const Blade& b) { return a.foot.z > b.foot.z; });

@@ -6,6 +6,7 @@
 
 #include "draw/scene/build.h"
 #include "draw/scene/piece.h"
+#include "tank/terrain.h"
 #include "units/order.h"
 
 namespace shoalwright {
@@ -121,7 +122,7 @@ void build_pieces(SceneCache& cache, const Scene& scene) {
   // From above what stands lower is covered by what reaches higher.
   const auto top_cm = [&](std::size_t i) {
     const Piece& piece = cache.pieces[i].piece;
-    return ground_cm(scene, *piece.z_cm) + piece.base_cm + piece.height_cm;
+    return ground_cm(scene, *piece.x_cm, *piece.z_cm) + piece.base_cm + piece.height_cm;
   };
   sort_stable(cache.from_above, [&](std::size_t a, std::size_t b) { return top_cm(a) < top_cm(b); });
 }
@@ -170,10 +171,15 @@ Vec plan_place(const PlanView& view, const Scene& scene, ImVec2 at) {
           width_of(scene) + glass_cm(scene) - (at.y - view.corner.y) / view.px_per_cm};
 }
 
-double ground_cm(const Scene& scene, double z_cm) {
+double ground_cm(const Scene& scene, double x_cm, double z_cm) {
   const double width = width_of(scene);
   const double share = width > 0 ? std::clamp(z_cm / width, 0.0, 1.0) : 0.0;
-  return scene.front_cm + (scene.back_cm - scene.front_cm) * share;
+  const double slope_cm = scene.front_cm + (scene.back_cm - scene.front_cm) * share;
+  return scene.line_cm.empty() ? slope_cm : std::max(0.0, slope_cm + rise_at(scene.line_cm, x_cm));
+}
+
+double crest_cm(const Scene& scene, double x_cm) {
+  return std::max(0.0, std::max(scene.front_cm, scene.back_cm) + rise_at(scene.line_cm, x_cm));
 }
 
 PiecePicture piece_picture(const PieceKind& kind, Theme theme) {

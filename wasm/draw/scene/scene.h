@@ -17,7 +17,9 @@ struct Scene {
   Theme theme = Theme::light;
   std::vector<Point> outline_cm;
   double height_cm = 0, fill_cm = 0, glass_mm = 8;
-  double front_cm = 0, back_cm = 0;  ///< substrate at the front and at the back pane
+  double front_cm = 0, back_cm = 0;     ///< substrate at the front and at the back pane
+  std::vector<LinePoint> line_cm = {};  ///< what hills and valleys rise over that
+  bool contours = true;                 ///< whether what draws their contours from above is here
   SubstrateKind substrate = SubstrateKind::fine_sand;
   std::vector<Piece> pieces;  ///< each with its place; one without a place is not drawn
   bool lid = true, lamp = true, heater = true, filter = true;
@@ -77,8 +79,11 @@ ImVec2 plan_point(const PlanView& view, const Scene& scene, double x_cm, double 
 Vec front_place(const FrontView& view, const Scene& scene, ImVec2 at);
 Vec plan_place(const PlanView& view, const Scene& scene, ImVec2 at);
 
-/// Height of the substrate's surface over the inside bottom at depth z from the front, cm.
-double ground_cm(const Scene& scene, double z_cm);
+/// Height of the substrate's surface over the inside bottom at x from the left and z from the front, cm.
+double ground_cm(const Scene& scene, double x_cm, double z_cm);
+
+/// Height of what is seen of it from the front at x, cm: the higher of its edges at the front and at the back pane.
+double crest_cm(const Scene& scene, double x_cm);
 
 /// What a piece covers, cm: in the front view from left bottom to right top, from above from left front to right back.
 struct Extent {

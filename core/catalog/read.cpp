@@ -23,7 +23,7 @@ constexpr double rounding = 1e-6;
 /// Who has to give a value: everyone, the built-in catalogue only, or nobody.
 enum class Must { always, built_in, no };
 
-constexpr Bounds length_bounds_cm{0.01, 60}, temperature_bounds_c{0, 40}, ph_bounds{3.5, 9.5}, hardness_bounds_d{0, 40},
+constexpr Bounds length_bounds_cm{0.01, 150}, temperature_bounds_c{0, 40}, ph_bounds{3.5, 9.5}, hardness_bounds_d{0, 40},
     published_bounds{-5, 45};
 
 /// A place in the entry: its value (null where the key is absent) and the way to it. The path is written only when something is
@@ -361,8 +361,8 @@ void EntryReader::mouth_and_needs(Species& s) {
   s.needs.caves = whole(needs, "caves", Must::built_in, 0, 10).value_or(0);
   s.needs.open_floor = flag(needs, "open_floor", Must::built_in);
   s.needs.mature_weeks = whole(needs, "mature_weeks", Must::built_in, 0, 52).value_or(0);
-  s.needs.least_length_cm = number(needs, "least_length_cm", Must::built_in, {0.01, 400});
-  s.needs.least_volume_l = number(needs, "least_volume_l", Must::built_in, {0.01, 5000});
+  s.needs.least_length_cm = number(needs, "least_length_cm", Must::built_in, {0.01, 800});
+  s.needs.least_volume_l = number(needs, "least_volume_l", Must::built_in, {0.01, 30000});
 }
 
 void EntryReader::diet_and_breeding(Species& s) {
@@ -410,7 +410,7 @@ void EntryReader::look(Species& s) {
   const auto colours = [&](const Node& parent, Must must) {
     std::vector<std::string> values = texts(parent, "colours", Must::no);
     const Node list = child(parent, "colours", must);
-    if (list.value && !(values.size() >= 3 && values.size() <= 4)) fail(list.path(), "has to hold three or four colours");
+    if (list.value && !(values.size() >= 3 && values.size() <= 5)) fail(list.path(), "has to hold three to five colours");
     for (const std::string& value : values) {
       if (!follows(value, "#hhhhhh")) fail(list.path(), "has to hold colours like #d98a55, in lower case");
     }

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+
+#include "draw/fish/shape.h"
+
+namespace shoalwright {
+
+namespace {
+
+// A pincer that points along `turn`: a palm with a fixed finger and a thumb, both bent inwards.
+void add_claw(Mesh& mesh, Vec wrist, float turn, float size, bool fine, ImU32 colour, ImU32 edge) {
+  const Vec along{std::cos(turn), std::sin(turn)}, across{-along.y, along.x};
+  const auto at = [&](float out, float side) { return wrist + along * (out * size) + across * (side * size); };
+  const Vec finger[4] = {at(0, 0.02f), at(0.3f, 0.1f), at(0.65f, 0.13f), at(1, 0.02f)};
+  const float widths[4] = {0.1f * size, 0.2f * size, 0.1f * size, 0.012f * size};
+  add_limb(mesh, finger, widths, fine ? 12 : 6, edge, colour, colour);
+  const Vec thumb[3] = {at(0.34f, -0.08f), at(0.62f, -0.17f), at(0.9f, -0.05f)};
+  const float thumb_widths[3] = {0.1f * size, 0.075f * size, 0.012f * size};
+  add_limb(mesh, thumb, thumb_widths, fine ? 8 : 4, colour, colour, edge);
+}
+
+}  // namespace
+
+Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
+  Mesh mesh;
+  const bool fine = level >= 2;
+  const ImU32 leg = coat.flat ? coat.fin : mix(coat.flank, coat.back, 0.5f),
+              claw = coat.flat ? coat.flank : mix(coat.flank, coat.bright, wears(look, Mark::head_patch) ? 0.85f : 0.12f);
+  const ImU32 claw_edge = coat.flat ? coat.flank : coat.rim_top;
+  const Vec feelers[2][4] = {{{0.1f, 0.04f}, {-0.08f, 0.16f}, {-0.26f, 0.24f}, {-0.46f, 0.2f}},
+                             {{0.1f, 0.02f}, {-0.1f, 0.1f}, {-0.3f, 0.13f}, {-0.44f, 0.05f}}};
+  for (const auto& one : feelers) add_stroke(mesh, smooth_even(one, fine ? 12 : 5), 0.016f, 0.006f, leg);
+  // The far arm is shorter; the near one lies in front of the head.
+  const Vec far_arm[3] = {{0.2f, -0.02f}, {0.08f, 0.08f}, {-0.02f, 0.06f}};
+  add_stroke(mesh, smooth_even(far_arm, fine ? 8 : 4), 0.05f, 0.05f, leg);
+  add_claw(mesh, {-0.02f, 0.06f}, 2.95f, 0.3f, fine, coat.flat ? coat.flank : mix(claw, coat.back, 0.35f), claw_edge);
+  for (int i = 0; i < 4; ++i) {
+    const float x = 0.22f + 0.06f * static_cast<float>(i), out = -0.05f + 0.05f * static_cast<float>(i);
+    const Vec line[4] = {{x, -0.05f}, {x + out * 0.6f, -0.1f}, {x + out, -0.14f}, {x + out * 1.5f - 0.02f, -0.215f}};
+    add_stroke(mesh, line, 0.032f, 0.012f, leg);
+  }
+  // Tail fan, rings, carapace.
+  for (int i = 0; i < 4; ++i) {
+    const float turn = -0.75f + 0.34f * static_cast<float>(i);
+    const Vec root{0.88f, -0.05f}, along{std::cos(turn), std::sin(turn)}, across{-along.y, along.x};
+    const Vec blade[4] = {root + across * 0.02f, root + along * 0.11f + across * 0.05f, root + along * 0.15f,
+                          root + along * 0.11f - across * 0.05f};
+    add_fan(mesh, blade, root + along * 0.06f, coat.fin_edge, coat.fin_root);
+  }
+  const Vec spine[5] = {{0.32f, 0.02f}, {0.5f, 0.025f}, {0.66f, 0.015f}, {0.8f, -0.015f}, {0.93f, -0.06f}};
+  const float half[5] = {0.1f, 0.105f, 0.095f, 0.075f, 0.045f};
+  add_limb(mesh, spine, half, fine ? 22 : 10, coat.rim_top, coat.flank, coat.rim_bottom);
+  const std::vector<Vec> rings = smooth_even(spine, 13);
+  if (!coat.flat) {
+    for (size_t i = 3; i < 12; i += fine ? 1 : 2) {
+      const Vec along = unit(rings[i + 1] - rings[i]), across{-along.y, along.x};
+      const float w = height_at(std::vector<Vec>{{0, 0.1f}, {6, 0.1f}, {12, 0.045f}}, static_cast<float>(i));
+      const Vec seam[3] = {rings[i] + across * w, rings[i] + along * 0.018f, rings[i] - across * w};
+      add_stroke(mesh, seam, 0.012f, 0.008f, coat.line);
+    }
+  }
+  const Vec top[5] = {{0.02f, 0.06f}, {0.12f, 0.085f}, {0.24f, 0.125f}, {0.36f, 0.135f}, {0.46f, 0.115f}};
+  const Vec bottom[5] = {{0.02f, 0.05f}, {0.1f, -0.03f}, {0.22f, -0.085f}, {0.34f, -0.095f}, {0.45f, -0.075f}};
+  const int count = fine ? 18 : 7;
+  const std::vector<Vec> upper = smooth_even(top, count), lower = smooth_even(bottom, count);
+  std::vector<Vec> middle;
+  for (size_t i = 0; i < upper.size(); ++i) middle.push_back(lerp(upper[i], lower[i], 0.45f));
+  const Rail shield[3] = {rail(upper, coat.rim_top), rail(middle, coat.flank), rail(lower, coat.rim_bottom)};
+  add_sheet(mesh, shield);
+  const auto speckle = [&](float radius, int step, ImU32 colour) {
+    for (int i = 1; i < count - 1; i += fine ? step : step * 2) {
+      for (const float v : {0.22f, 0.5f, 0.76f})
+        add_ellipse(mesh, lerp(upper[static_cast<size_t>(i)], lower[static_cast<size_t>(i)], v) + Vec{v == 0.5f ? 0.012f : 0, 0},
+                    {radius, radius}, fine ? 7 : 4, colour, false);
+    }
+    for (size_t i = 4; i < 12; i += 2) add_ellipse(mesh, rings[i] + Vec{0, 0.03f}, {radius, radius}, fine ? 7 : 4, colour, false);
+  };
+  if (wears(look, Mark::dots)) speckle(0.011f, 2, coat.mark);
+  if (wears(look, Mark::spangles)) speckle(0.011f, 2, coat.bright);
+  if (wears(look, Mark::lateral_stripe)) add_stroke(mesh, rings, 0.04f, 0.025f, coat.mark);
+  if (wears(look, Mark::marbling) || wears(look, Mark::reticulate)) {
+    for (int i = 1; i < count - 2; i += fine ? 3 : 2) {
+      const auto k = static_cast<size_t>(i);
+      const Vec line[3] = {lerp(upper[k], lower[k], 0.12f), lerp(upper[k + 1], lower[k + 1], 0.45f),
+                           lerp(upper[k], lower[k], 0.85f)};
+      add_stroke(mesh, smooth_even(line, fine ? 7 : 3), 0.02f, 0.014f, coat.mark);
+    }
+    for (size_t i = 3; i < 12; i += 2)
+      add_ellipse(mesh, rings[i] + Vec{0, 0.03f}, {0.026f, 0.02f}, fine ? 9 : 5, coat.mark, fine);
+  }
+  if (!coat.flat) {
+    const Vec seam[3] = {{0.3f, 0.125f}, {0.26f, 0.03f}, {0.31f, -0.08f}};
+    add_stroke(mesh, smooth_even(seam, fine ? 7 : 3), 0.012f, 0.008f, coat.line);
+  }
+  const Vec near_arm[4] = {{0.22f, -0.05f}, {0.12f, -0.09f}, {0.04f, -0.05f}, {-0.04f, -0.05f}};
+  add_stroke(mesh, smooth_even(near_arm, fine ? 10 : 5), 0.055f, 0.06f, coat.flat ? coat.flank : leg);
+  add_claw(mesh, {-0.04f, -0.05f}, 3.3f, 0.4f, fine, claw, claw_edge);
+  add_ellipse(mesh, {0.075f, 0.072f}, {0.02f, 0.02f}, fine ? 12 : 6, coat.flat ? coat.eye : coat.pupil);
+  // From the tip of the head to the tail fan, as crayfish are measured.
+  settle(mesh, 0.0f, 1.03f, 0.02f);
+  return mesh;
+}
+
+Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level) {
+  Mesh mesh;
+  const bool fine = level >= 2;
+  const ImU32 leg = coat.flat ? coat.fin : mix(coat.flank, coat.back, 0.4f), claw = coat.flat ? coat.flank : coat.bright;
+  // As it faces us: four legs and an arm with its pincer on either side of the shield; measured across the shield.
+  for (int side = -1; side <= 1; side += 2) {
+    const auto s = static_cast<float>(side);
+    for (int i = 0; i < 4; ++i) {
+      const float reach = 0.86f - 0.09f * static_cast<float>(std::abs(i - 1)), high = 0.2f - 0.12f * static_cast<float>(i);
+      const Vec line[4] = {{s * 0.36f, -0.02f - 0.05f * static_cast<float>(i)},
+                           {s * reach * 0.72f, high},
+                           {s * reach * 0.92f, high - 0.16f},
+                           {s * reach, high - 0.36f}};
+      add_stroke(mesh, smooth_even(line, fine ? 14 : 5), 0.075f, 0.02f, leg);
+    }
+  }
+  const Vec rim_points[9] = {{-0.5f, 0.14f},  {-0.3f, 0.27f}, {0, 0.3f},       {0.3f, 0.27f},   {0.5f, 0.14f},
+                             {0.42f, -0.14f}, {0.2f, -0.29f}, {-0.2f, -0.29f}, {-0.42f, -0.14f}};
+  std::vector<Vec> closed(rim_points, rim_points + 9);
+  closed.push_back(rim_points[0]);
+  std::vector<Vec> rim = smooth_even(closed, fine ? 44 : 20);
+  rim.pop_back();
+  add_fan(mesh, rim, {0, 0.06f}, coat.rim_top, coat.flank);
+  if (wears(look, Mark::dots) || wears(look, Mark::spots)) {
+    for (int i = 0; i < 14; ++i) {
+      const float angle = 2.4f * static_cast<float>(i), out = 0.07f + 0.022f * static_cast<float>(i);
+      add_ellipse(mesh, Vec{std::cos(angle) * out, std::sin(angle) * out * 0.6f}, {0.026f, 0.022f}, fine ? 8 : 4, coat.mark,
+                  fine);
+    }
+  }
+  if (wears(look, Mark::collar)) {
+    // The pale rear of a two-coloured shield.
+    const Vec back[5] = {{-0.36f, 0.17f}, {-0.16f, 0.24f}, {0, 0.25f}, {0.16f, 0.24f}, {0.36f, 0.17f}};
+    add_stroke(mesh, smooth_even(back, fine ? 12 : 6), 0.09f, 0.09f, with_alpha(coat.pale, 0.9f));
+  }
+  for (int side = -1; side <= 1; side += 2) {
+    const auto s = static_cast<float>(side);
+    const Vec arm[3] = {{s * 0.36f, -0.12f}, {s * 0.54f, -0.24f}, {s * 0.42f, -0.36f}};
+    add_stroke(mesh, smooth_even(arm, fine ? 9 : 4), 0.12f, 0.13f, leg);
+    add_claw(mesh, {s * 0.44f, -0.34f}, side < 0 ? -0.35f : 3.1416f + 0.35f, 0.4f, fine, claw,
+             coat.flat ? claw : mix(claw, coat.pupil, 0.3f));
+    const Vec stalk[2] = {{s * 0.14f, -0.24f}, {s * 0.17f, -0.35f}};
+    add_stroke(mesh, stalk, 0.05f, 0.04f, coat.flat ? coat.flank : leg);
+    add_ellipse(mesh, {s * 0.17f, -0.36f}, {0.05f, 0.05f}, fine ? 14 : 8, coat.eye);
+    if (!coat.flat) add_ellipse(mesh, {s * 0.17f, -0.36f}, {0.03f, 0.03f}, fine ? 12 : 6, coat.pupil, fine);
+  }
+  settle(mesh, -0.5f, 0.5f, -0.05f);
+  return mesh;
+}
+
+}  // namespace shoalwright

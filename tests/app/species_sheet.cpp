@@ -28,8 +28,10 @@ Picture species_sheet(const std::vector<SheetAnimal>& animals, const std::string
           draw_animal(list, animal,
                       {x + wide / 2 + (reach.left - reach.right) / 2 * length, y + 53 + (reach.above - reach.below) / 2 * length},
                       length, -1, 0);
-          const float small = std::min(outline_px, 28 / (reach.above + reach.below));
-          draw_silhouette(list, animal, {x + 28, y + 121 + (reach.above - reach.below) / 2 * small}, small, c.ink, c.panel);
+          const float small = std::min({outline_px, 48 / (reach.left + reach.right), 28 / (reach.above + reach.below)});
+          draw_silhouette(list, animal,
+                          {x + 29 + (reach.left - reach.right) / 2 * small, y + 121 + (reach.above - reach.below) / 2 * small},
+                          small, c.ink, c.panel);
           draw_text_on(pen, type::axis, {x + 58, y + 118}, c.ink, elided(pen, type::axis, animals[i].name, wide - 64));
           draw_text_on(pen, type::axis, {x + 58, y + 132}, c.ink3, animals[i].number);
         }

@@ -80,7 +80,7 @@ inline constexpr std::array<std::string_view, 16> breeding_mode_list{
 inline constexpr std::array<std::string_view, 8> first_food_list{"infusoria",    "powder", "rotifers", "microworm",
                                                                  "brine-shrimp", "algae",  "biofilm",  "none"};
 inline constexpr std::array<std::string_view, 3> legal_effect_list{"banned", "restricted", "check"};
-inline constexpr std::array<std::string_view, 94> form_list{
+inline constexpr std::array<std::string_view, 96> form_list{
     "slim-tetra", "deep-tetra", "hatchet", "rasbora", "danio", "barb", "goldfish-fancy", "goldfish-long", "livebearer",
     "molly", "corydoras", "sucker", "pleco", "eel-loach", "deep-loach", "labyrinth", "fighter", "dwarf-cichlid", "angelfish",
     "mbuna", "rainbow-thread", "killi", "puffer", "goby", "shrimp", "snail", "frog", "rainbowfish", "blue-eye", "ricefish",
@@ -91,7 +91,7 @@ inline constexpr std::array<std::string_view, 94> form_list{
     "snakehead", "mudskipper", "dragon-goby", "large-cichlid", "hump-cichlid", "parrot-cichlid", "discus", "eartheater",
     "hap", "slim-cichlid", "sardine-cichlid", "shell-dweller", "shark-minnow", "torpedo-barb", "algae-eater", "hillstream",
     "pacu", "headstander", "prochilodus", "pencilfish", "stingray", "long-arm-shrimp", "fan-shrimp", "crayfish", "crab",
-    "cone-snail", "ramshorn", "apple-snail", "nerite", "horned-nerite", "limpet"};
+    "cone-snail", "ramshorn", "apple-snail", "nerite", "horned-nerite", "limpet", "mid-tetra", "bristlenose"};
 inline constexpr std::array<std::string_view, 56> mark_list{
     "none", "lateral-stripe", "half-stripe-red", "wedge", "bars", "tiger-bars", "bands", "dots", "spots", "reticulate",
     "eye-band", "tail-spot", "dorsal-spot", "dark-band", "fin-edges", "shell-stripes", "honeycomb", "glow-stripe",

@@ -33,7 +33,8 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   for (const auto& one : feelers) add_stroke(mesh, smooth_even(one, fine ? 12 : 5), 0.016f, 0.006f, leg);
   // The far arm is shorter; the near one lies in front of the head.
   const Vec far_arm[3] = {{0.2f, -0.02f}, {0.08f, 0.08f}, {-0.02f, 0.06f}};
-  add_stroke(mesh, smooth_even(far_arm, fine ? 8 : 4), 0.05f, 0.05f, leg);
+  const float arm_half[3] = {0.022f, 0.026f, 0.028f};
+  add_limb(mesh, far_arm, arm_half, fine ? 8 : 4, leg, leg, leg);
   add_claw(mesh, {-0.02f, 0.06f}, 2.95f, 0.3f, fine, coat.flat ? coat.flank : mix(claw, coat.back, 0.35f), claw_edge);
   for (int i = 0; i < 4; ++i) {
     const float x = 0.22f + 0.06f * static_cast<float>(i), out = -0.05f + 0.05f * static_cast<float>(i);
@@ -94,7 +95,7 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
     add_stroke(mesh, smooth_even(seam, fine ? 7 : 3), 0.012f, 0.008f, coat.line);
   }
   const Vec near_arm[4] = {{0.22f, -0.05f}, {0.12f, -0.09f}, {0.04f, -0.05f}, {-0.04f, -0.05f}};
-  add_stroke(mesh, smooth_even(near_arm, fine ? 10 : 5), 0.055f, 0.06f, coat.flat ? coat.flank : leg);
+  add_limb(mesh, near_arm, arm_half, fine ? 12 : 6, claw_edge, claw, claw);
   add_claw(mesh, {-0.04f, -0.05f}, 3.3f, 0.4f, fine, claw, claw_edge);
   add_ellipse(mesh, {0.075f, 0.072f}, {0.02f, 0.02f}, fine ? 12 : 6, coat.flat ? coat.eye : coat.pupil);
   // From the tip of the head to the tail fan, as crayfish are measured.
@@ -105,50 +106,62 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
 Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level) {
   Mesh mesh;
   const bool fine = level >= 2;
-  const ImU32 leg = coat.flat ? coat.fin : mix(coat.flank, coat.back, 0.4f), claw = coat.flat ? coat.flank : coat.bright;
-  // As it faces us: four legs and an arm with its pincer on either side of the shield; measured across the shield.
+  const ImU32 leg = coat.flat ? coat.fin : mix(coat.flank, coat.back, 0.35f), claw = coat.flat ? coat.flank : coat.bright;
+  // As it faces us: four legs to either side, the pincers raised before the shield; measured across the shield.
   for (int side = -1; side <= 1; side += 2) {
     const auto s = static_cast<float>(side);
     for (int i = 0; i < 4; ++i) {
-      const float reach = 0.86f - 0.09f * static_cast<float>(std::abs(i - 1)), high = 0.2f - 0.12f * static_cast<float>(i);
-      const Vec line[4] = {{s * 0.36f, -0.02f - 0.05f * static_cast<float>(i)},
-                           {s * reach * 0.72f, high},
-                           {s * reach * 0.92f, high - 0.16f},
-                           {s * reach, high - 0.36f}};
-      add_stroke(mesh, smooth_even(line, fine ? 14 : 5), 0.075f, 0.02f, leg);
+      const auto k = static_cast<float>(i);
+      const Vec line[4] = {{s * (0.42f - 0.05f * k), -0.04f - 0.045f * k},
+                           {s * (0.66f - 0.07f * k), 0.06f - 0.1f * k},
+                           {s * (0.8f - 0.08f * k), -0.1f - 0.09f * k},
+                           {s * (0.84f - 0.1f * k), -0.28f - 0.07f * k}};
+      const float half[4] = {0.045f, 0.034f, 0.024f, 0.006f};
+      add_limb(mesh, line, half, fine ? 14 : 6, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
     }
+    const Vec stalk[2] = {{s * 0.13f, 0.16f}, {s * 0.15f, 0.3f}};
+    add_stroke(mesh, stalk, 0.05f, 0.045f, coat.flat ? coat.flank : leg);
   }
-  const Vec rim_points[9] = {{-0.5f, 0.14f},  {-0.3f, 0.27f}, {0, 0.3f},       {0.3f, 0.27f},   {0.5f, 0.14f},
-                             {0.42f, -0.14f}, {0.2f, -0.29f}, {-0.2f, -0.29f}, {-0.42f, -0.14f}};
-  std::vector<Vec> closed(rim_points, rim_points + 9);
-  closed.push_back(rim_points[0]);
-  std::vector<Vec> rim = smooth_even(closed, fine ? 44 : 20);
-  rim.pop_back();
-  add_fan(mesh, rim, {0, 0.06f}, coat.rim_top, coat.flank);
-  if (wears(look, Mark::dots) || wears(look, Mark::spots)) {
-    for (int i = 0; i < 14; ++i) {
-      const float angle = 2.4f * static_cast<float>(i), out = 0.07f + 0.022f * static_cast<float>(i);
-      add_ellipse(mesh, Vec{std::cos(angle) * out, std::sin(angle) * out * 0.6f}, {0.026f, 0.022f}, fine ? 8 : 4, coat.mark,
-                  fine);
-    }
+  std::vector<Vec> rim;
+  const int corners = fine ? 44 : 22;
+  for (int i = 0; i < corners; ++i) {
+    const float angle = 6.2831853f * static_cast<float>(i) / static_cast<float>(corners), c = std::cos(angle),
+                n = std::sin(angle);
+    // Broad shoulders, a narrower rear.
+    const float across = (n > 0 ? 0.5f : 0.5f - 0.1f * n * n) * (c < 0 ? -1.0f : 1.0f) * std::pow(std::abs(c), 0.75f);
+    rim.push_back({across, (n > 0 ? 0.22f : 0.27f) * (n < 0 ? -1.0f : 1.0f) * std::pow(std::abs(n), 0.85f)});
   }
+  add_fan(mesh, rim, {-0.08f, 0.06f}, coat.flat ? coat.flank : coat.rim_top,
+          coat.flat ? coat.flank : mix(coat.flank, coat.pale, 0.12f));
   if (wears(look, Mark::collar)) {
     // The pale rear of a two-coloured shield.
-    const Vec back[5] = {{-0.36f, 0.17f}, {-0.16f, 0.24f}, {0, 0.25f}, {0.16f, 0.24f}, {0.36f, 0.17f}};
-    add_stroke(mesh, smooth_even(back, fine ? 12 : 6), 0.09f, 0.09f, with_alpha(coat.pale, 0.9f));
+    const Vec back[5] = {{-0.3f, -0.14f}, {-0.16f, -0.2f}, {0, -0.21f}, {0.16f, -0.2f}, {0.3f, -0.14f}};
+    const float half[3] = {0.02f, 0.05f, 0.02f};
+    add_limb(mesh, back, half, fine ? 14 : 7, coat.pale, coat.pale, coat.pale);
+  }
+  if (wears(look, Mark::dots)) {
+    for (int i = 0; i < 14; ++i) {
+      const float angle = 2.4f * static_cast<float>(i), out = 0.06f + 0.022f * static_cast<float>(i);
+      add_ellipse(mesh, Vec{std::cos(angle) * out, std::sin(angle) * out * 0.5f - 0.03f}, {0.022f, 0.019f}, fine ? 8 : 4,
+                  coat.mark, fine);
+    }
+  }
+  if (!coat.flat) {
+    const Vec mouth[3] = {{-0.1f, 0.09f}, {0, 0.06f}, {0.1f, 0.09f}};
+    add_stroke(mesh, smooth_even(mouth, fine ? 7 : 3), 0.014f, 0.014f, with_alpha(coat.pupil, 0.4f));
   }
   for (int side = -1; side <= 1; side += 2) {
     const auto s = static_cast<float>(side);
-    const Vec arm[3] = {{s * 0.36f, -0.12f}, {s * 0.54f, -0.24f}, {s * 0.42f, -0.36f}};
-    add_stroke(mesh, smooth_even(arm, fine ? 9 : 4), 0.12f, 0.13f, leg);
-    add_claw(mesh, {s * 0.44f, -0.34f}, side < 0 ? -0.35f : 3.1416f + 0.35f, 0.4f, fine, claw,
+    const Vec arm[3] = {{s * 0.36f, 0.08f}, {s * 0.56f, 0.12f}, {s * 0.6f, 0.24f}};
+    const float half[3] = {0.06f, 0.055f, 0.05f};
+    add_limb(mesh, arm, half, fine ? 10 : 5, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
+    add_claw(mesh, {s * 0.6f, 0.22f}, side < 0 ? 1.25f : 3.1416f - 1.25f, 0.36f, fine, claw,
              coat.flat ? claw : mix(claw, coat.pupil, 0.3f));
-    const Vec stalk[2] = {{s * 0.14f, -0.24f}, {s * 0.17f, -0.35f}};
-    add_stroke(mesh, stalk, 0.05f, 0.04f, coat.flat ? coat.flank : leg);
-    add_ellipse(mesh, {s * 0.17f, -0.36f}, {0.05f, 0.05f}, fine ? 14 : 8, coat.eye);
-    if (!coat.flat) add_ellipse(mesh, {s * 0.17f, -0.36f}, {0.03f, 0.03f}, fine ? 12 : 6, coat.pupil, fine);
+    const Vec eye{s * 0.155f, 0.31f};
+    add_ellipse(mesh, eye, {0.045f, 0.045f}, fine ? 14 : 8, coat.flat || !wears(look, Mark::bright_eye) ? coat.eye : coat.mark);
+    if (!coat.flat) add_ellipse(mesh, eye, {0.028f, 0.028f}, fine ? 12 : 6, coat.pupil, fine);
   }
-  settle(mesh, -0.5f, 0.5f, -0.05f);
+  settle(mesh, -0.5f, 0.5f, -0.03f);
   return mesh;
 }
 

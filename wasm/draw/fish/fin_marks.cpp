@@ -19,15 +19,16 @@ void fin_dots(const Painter& paint, ImU32 colour) {
   const bool fine = paint.detail.fine_marks;
   const int along = fine ? 7 : 4;
   const float r = fine ? 0.011f : 0.016f;
-  const std::vector<Vec> tail = tail_edge(paint, along);
-  for (const float out : {0.34f, 0.64f, 0.9f}) {
-    if (!fine && out > 0.8f) continue;
+  const std::vector<Vec> tail = tail_edge(paint, along + 2);
+  for (const float out : {0.3f, 0.56f, 0.82f}) {
+    if (!fine && out > 0.7f) continue;
     for (int i = 0; i < along; ++i)
-      paint.dot_at(on_tail(paint, tail[static_cast<size_t>(i)], static_cast<float>(i) / static_cast<float>(along - 1), out), r,
-                   colour);
+      paint.dot_at(
+          on_tail(paint, tail[static_cast<size_t>(i + 1)], static_cast<float>(i + 1) / static_cast<float>(along + 1), out), r,
+          colour);
   }
   for (const FinShape& fin : paint.shape.fins) {
-    if (fin.at == FinAt::side || fin.to - fin.from < 0.1f) continue;
+    if (fin.at == FinAt::side || !fin.grows || fin.to - fin.from < 0.1f) continue;
     std::vector<Vec> edge = fin.edge;
     const std::vector<Vec> rim = smooth_even(edge, along);
     const std::vector<Vec>& side = fin.at == FinAt::back ? paint.trunk.top : paint.trunk.bottom;
@@ -66,11 +67,11 @@ void add_fin_marks(const Painter& paint, const AnimalLook& look) {
       case Mark::flag_tail: {
         // One stripe in the middle and one or two in each lobe, as rummy-noses and flagtails have them.
         const std::vector<Vec> edge = tail_edge(paint, 9);
-        for (const int i : {1, 4, 7}) {
+        for (const int i : {2, 4, 6}) {
           const float across = static_cast<float>(i) / 8;
           const Vec from = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.08f),
-                    to = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.96f), line[3] = {from, lerp(from, to, 0.5f), to};
-          const float wide = std::abs(edge[0].y - edge[8].y) * 0.16f;
+                    to = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.9f), line[3] = {from, lerp(from, to, 0.5f), to};
+          const float wide = std::abs(edge[0].y - edge[8].y) * 0.12f;
           add_stroke(paint.mesh, std::span<const Vec>(line, fine ? 3 : 3), wide * 0.7f, wide, coat.mark);
         }
         break;

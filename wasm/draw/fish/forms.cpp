@@ -103,7 +103,9 @@ constexpr const ShapeData* tables[form_count] = {&slim_tetra_shape,
                                                  nullptr,
                                                  nullptr,
                                                  nullptr,
-                                                 nullptr};
+                                                 nullptr,
+                                                 &mid_tetra_shape,
+                                                 &bristlenose_shape};
 
 Vec vec_of(Point p) { return {static_cast<float>(p.x) / 1000, static_cast<float>(p.y) / 1000}; }
 
@@ -205,16 +207,15 @@ FishShape with_fins(Form form, Fins fins) {
       break;
     }
     case Fins::threads: {
-      float far_x = 1;
-      for (const Vec p : out.tail) far_x = std::max(far_x, p.x);
       if (out.threads.empty()) {
         for (const FinShape& fin : out.fins) {
-          if (!fin.grows || fin.pectoral || fin.to - fin.from < 0.12f) continue;
+          if (!fin.grows || fin.pectoral || fin.to - fin.from < (fin.at == FinAt::back ? 0.12f : 0.2f)) continue;
           const Vec tip =
               *std::max_element(fin.edge.begin(), fin.edge.end(), [](Vec a, Vec b) { return std::abs(a.y) < std::abs(b.y); });
           const float side = tip.y > 0 ? 1.0f : -1.0f;
           out.threads.push_back({tip, tip + Vec{0.14f, 0.07f * side}, tip + Vec{0.36f, 0.05f * side}});
         }
+        if (out.threads.size() < 2) break;
         out.threads.push_back({out.tail.front(), out.tail.front() + Vec{0.1f, 0.04f}, out.tail.front() + Vec{0.24f, 0.03f}});
         out.threads.push_back({out.tail.back(), out.tail.back() + Vec{0.1f, -0.04f}, out.tail.back() + Vec{0.24f, -0.03f}});
       }

@@ -64,10 +64,12 @@ Mesh frog_mesh(const AnimalLook& look, const Coat& coat, int level) {
   const Rail trunk[3] = {rail(upper, coat.rim_top), rail(middle, coat.flank), rail(lower, coat.rim_bottom)};
   add_sheet(mesh, trunk);
   if (wears(look, Mark::dots) || wears(look, Mark::spots) || wears(look, Mark::reticulate) || wears(look, Mark::honeycomb)) {
+    const bool large = wears(look, Mark::spots);
     for (int i = 0; i < 16; ++i) {
       const float t = 0.14f + 0.05f * static_cast<float>(i), v = 0.14f + 0.2f * static_cast<float>((i * 5) % 4);
       const auto k = static_cast<size_t>(t * static_cast<float>(upper.size() - 1));
-      add_ellipse(mesh, lerp(upper[k], lower[k], v), {0.017f, 0.015f}, fine ? 8 : 4, coat.mark, fine);
+      add_ellipse(mesh, lerp(upper[k], lower[k], v), large ? Vec{0.03f, 0.024f} : Vec{0.017f, 0.015f}, fine ? 9 : 4, coat.mark,
+                  fine);
     }
   }
   // Near legs over the trunk.

@@ -98,7 +98,9 @@ constexpr const char* form_words[form_count] = {"slim-tetra",
                                                 "apple-snail",
                                                 "nerite",
                                                 "horned-nerite",
-                                                "limpet"};
+                                                "limpet",
+                                                "mid-tetra",
+                                                "bristlenose"};
 
 constexpr const char* mark_words[mark_count] = {
     "lateral-stripe", "half-stripe-red", "wedge",        "bars",          "tiger-bars",    "bands",      "dots",

@@ -100,9 +100,11 @@ enum class Form {
   apple_snail,
   nerite,
   horned_nerite,
-  limpet
+  limpet,
+  mid_tetra,
+  bristlenose
 };
-inline constexpr int form_count = 94;
+inline constexpr int form_count = 96;
 
 /// What an animal wears, as the catalogue's `look.marks` names it ("none" is no mark). Dark marks are drawn in the colour of the
 /// marks, bright ones in the accent; catalog/README.md says which is which.

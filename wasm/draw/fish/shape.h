@@ -30,7 +30,7 @@ struct Row {
 struct FishShape {
   std::vector<Vec> top, bottom;  ///< open Catmull-Rom curves, x rising
   std::vector<FinShape> fins;
-  std::vector<Vec> tail;  ///< control points of the free edge, from the upper corner to the lower
+  std::vector<Vec> tail;    ///< control points of the free edge, from the upper corner to the lower
   float tail_bend = 0.12f;  ///< how far the outer rays bow outwards
   Vec eye;
   float eye_radius = 0.035f;

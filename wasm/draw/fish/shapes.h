@@ -146,6 +146,8 @@ extern const ShapeData leaffish_shape;
 extern const ShapeData bush_fish_shape;
 extern const ShapeData paradise_fish_shape;
 extern const ShapeData wild_betta_shape;
+extern const ShapeData mid_tetra_shape;
+extern const ShapeData bristlenose_shape;
 extern const ShapeData snakehead_shape;
 extern const ShapeData mudskipper_shape;
 extern const ShapeData dragon_goby_shape;

@@ -10,7 +10,6 @@ constexpr ShapeData moonfish_shape = {
              belly_fin(0.38, 0.92, {{.4, -0.44}, {.46, -0.54}, {.55, -0.44}, {.75, -0.26}, {.96, -0.13}}),
              pectoral(0.27, 0.29, -0.04, {{.34, .02}, {.42, -.03}, {.34, -.1}})},
     .tail = forked(1.23, 0.18, 1.15),
-
     .eye = {0.12, 0.035},
     .eye_radius = 0.05f,
     .fin_accent = 0.5f,
@@ -26,7 +25,6 @@ constexpr ShapeData sunfish_shape = {
              belly_fin(0.33, 0.38, {{.38, -0.31}, {.46, -0.32}, {.44, -0.23}}),
              pectoral(0.27, 0.29, -0.05, {{.34, .0}, {.42, -.05}, {.34, -.12}})},
     .tail = forked(1.24, 0.18, 1.17),
-
     .eye = {0.13, 0.05},
     .eye_radius = 0.042f,
     .fin_accent = 0.35f,
@@ -41,7 +39,6 @@ constexpr ShapeData leaffish_shape = {
              belly_fin(0.32, 0.37, {{.37, -0.3}, {.44, -0.3}}),
              pectoral(0.29, 0.31, -0.05, {{.36, .0}, {.43, -.05}, {.36, -.11}})},
     .tail = rounded(1.18, 0.13),
-
     .eye = {0.18, 0.03},
     .eye_radius = 0.036f,
     .fin_accent = 0.25f,
@@ -56,7 +53,6 @@ constexpr ShapeData bush_fish_shape = {
              belly_fin(0.3, 0.35, {{.34, -0.29}, {.42, -0.32}, {.42, -0.22}}),
              pectoral(0.28, 0.3, -0.04, {{.35, .02}, {.43, -.03}, {.35, -.1}})},
     .tail = rounded(1.2, 0.145),
-
     .eye = {0.125, 0.035},
     .eye_radius = 0.045f,
     .fin_accent = 0.35f,
@@ -71,7 +67,6 @@ constexpr ShapeData paradise_fish_shape = {
              belly_fin(0.25, 0.29, {{.31, -0.24}, {.42, -0.36}, {.37, -0.2}}),
              pectoral(0.24, 0.25, -0.01, {{.3, .04}, {.37, .0}, {.3, -.06}})},
     .tail = rounded(1.26, 0.17),
-
     .eye = {0.1, 0.03},
     .eye_radius = 0.037f,
     .fin_accent = 0.6f,
@@ -87,7 +82,6 @@ constexpr ShapeData wild_betta_shape = {
              belly_fin(0.26, 0.31, {{.32, -0.25}, {.43, -0.37}, {.38, -0.2}}),
              pectoral(0.24, 0.25, -0.01, {{.3, .04}, {.37, -.02}, {.3, -.07}})},
     .tail = rounded(1.3, 0.18),
-
     .eye = {0.09, 0.035},
     .eye_radius = 0.034f,
     .fin_accent = 0.9f,

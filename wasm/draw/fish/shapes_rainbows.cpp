@@ -27,7 +27,6 @@ constexpr ShapeData blue_eye_shape = {
              belly_fin(0.36, 0.41, {{.38, -0.2}, {.44, -0.215}}),
              pectoral(0.2, 0.23, 0.03, {{.21, .15}, {.28, .23}, {.34, .16}, {.29, .05}})},
     .tail = forked(1.23, 0.16, 1.1),
-
     .eye = {0.085, 0.02},
     .eye_radius = 0.046f,
     .fin_accent = 0.8f,
@@ -42,7 +41,6 @@ constexpr ShapeData ricefish_shape = {
              fixed(belly_fin(0.38, 0.42, {{.41, -0.18}, {.45, -0.18}})),
              pectoral(0.2, 0.23, 0.02, {{.25, .1}, {.33, .09}, {.28, .0}})},
     .tail = forked(1.2, 0.125, 1.17),
-
     .eye = {0.085, 0.025},
     .eye_radius = 0.05f,
     .fin_accent = 0.45f,
@@ -68,7 +66,6 @@ constexpr ShapeData halfbeak_shape = {
              fixed(belly_fin(0.55, 0.6, {{.58, -0.13}, {.63, -0.12}})),
              pectoral(0.2, 0.22, 0.01, {{.26, .07}, {.34, .05}, {.28, -.01}})},
     .tail = rounded(1.18, 0.115),
-
     .eye = {0.075, 0.014},
     .eye_radius = 0.032f,
     .beaks = {{{.03, -.014}, {-.06, -.03}, {-.15, -.03}}},
@@ -83,7 +80,6 @@ constexpr ShapeData gar_shape = {
              belly_fin(0.78, 0.88, {{.81, -0.145}, {.86, -0.16}, {.92, -0.075}}),
              belly_fin(0.52, 0.57, {{.55, -0.14}, {.6, -0.12}}), belly_fin(0.31, 0.35, {{.35, -0.12}, {.41, -0.1}})},
     .tail = rounded(1.17, 0.11),
-
     .eye = {0.235, 0.008},
     .eye_radius = 0.019f,
     .fin_accent = 0.35f,
@@ -95,7 +91,6 @@ constexpr ShapeData pipefish_shape = {
     .bottom = {{0, -0.01}, {.12, -0.014}, {.16, -0.032}, {.3, -0.036}, {.5, -0.03}, {.8, -0.014}, {1, -0.008}},
     .fins = {back_fin(0.42, 0.56, {{.44, .075}, {.5, .082}, {.57, .045}})},
     .tail = rounded(1.07, 0.03),
-
     .eye = {0.125, 0.01},
     .eye_radius = 0.016f,
     .fin_accent = 0.4f,

@@ -118,7 +118,10 @@ Mesh shrimp_mesh(const AnimalLook& look, const Coat& coat, int level) {
     for (int i = 2; i < 28; i += 5) {
       const Vec at = line[static_cast<size_t>(i)], along = unit(line[static_cast<size_t>(i + 1)] - at), side{-along.y, along.x};
       const Vec bar[2] = {at + side * 0.06f, at - side * 0.05f};
-      add_stroke(mesh, bar, 0.04f, 0.035f, coat.mark);
+      // A bee's bands are broad and cover what lies between; a tiger's are lines.
+      const bool broad = wears(look, Mark::bands);
+      const float wide = broad ? 0.085f : 0.032f;
+      add_stroke(mesh, bar, wide, wide * 0.85f, coat.mark);
     }
   }
   if (wears(look, Mark::patches) || wears(look, Mark::blotches)) {

@@ -48,15 +48,15 @@ Dome dome_of(Form form) {
     case Form::apple_snail:
       return {{{0.02f, -0.29f},
                {-0.02f, -0.04f},
-               {0.07f, 0.21f},
-               {0.28f, 0.36f},
-               {0.52f, 0.385f},
-               {0.76f, 0.4f},
-               {0.88f, 0.22f},
-               {0.99f, 0.0f},
-               {0.88f, -0.29f}},
-              {0.74f, 0.18f},
-              0.3f};
+               {0.07f, 0.2f},
+               {0.27f, 0.35f},
+               {0.5f, 0.4f},
+               {0.73f, 0.37f},
+               {0.92f, 0.2f},
+               {0.99f, -0.04f},
+               {0.9f, -0.29f}},
+              {0.72f, 0.14f},
+              0.22f};
     case Form::nerite:
     case Form::horned_nerite:
       return {{{0.0f, -0.28f},
@@ -80,7 +80,7 @@ Dome dome_of(Form form) {
                {0.87f, -0.14f},
                {0.96f, -0.22f},
                {1.0f, -0.31f}},
-              {0.9f, -0.22f},
+              {0.74f, -0.13f},
               0.0f};
     default:
       return {{{0.02f, -0.27f},
@@ -111,7 +111,7 @@ void add_dome(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
   const std::vector<Vec> rim = smooth_even(dome.rim, fine ? 34 : 13);
   std::vector<Vec> base;
   for (size_t i = 0; i < rim.size(); ++i)
-    base.push_back({lerp(0.06f, 0.88f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
+    base.push_back({lerp(0.02f, 0.9f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
   Rail inner;
   for (size_t i = 0; i < rim.size(); ++i) {
     inner.points.push_back(lerp(lerp(rim[i], base[i], 0.45f), dome.spire, 0.12f));

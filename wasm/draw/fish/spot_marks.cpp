@@ -58,19 +58,18 @@ void fan_dots(const Painter& paint, ImU32 colour) {
   }
 }
 
-void dorsal_spot(const Painter& paint, const AnimalLook& look) {
+void dorsal_spot(const Painter& paint) {
   for (const FinShape& fin : paint.shape.fins) {
-    // A deep tetra wears the spot on its anal fin too.
-    const bool deep = look.form == Form::deep_tetra;
-    if (fin.at == FinAt::side || !fin.grows || (fin.at == FinAt::belly && (!deep || fin.to < 0.7f))) continue;
+    if (fin.at != FinAt::back || !fin.grows) continue;
     const auto tip =
         std::max_element(fin.edge.begin(), fin.edge.end(), [](Vec a, Vec b) { return std::abs(a.y) < std::abs(b.y); });
     const bool long_fin = fin.to - fin.from > 0.3f;
     const float root_x = long_fin ? fin.from + 0.07f : (fin.from + fin.to) / 2;
     const Vec root{root_x, height_at(fin.at == FinAt::back ? paint.trunk.top : paint.trunk.bottom, root_x)};
     const float radius = std::clamp((fin.to - fin.from) * 0.24f, 0.03f, 0.055f);
-    add_ellipse(paint.mesh, lerp(root, *tip, 0.46f), {radius, radius * 1.25f}, paint.detail.fine_marks ? 12 : 8, paint.coat.mark);
-    if (!deep) break;
+    add_ellipse(paint.mesh, lerp(root, *tip, long_fin ? 0.36f : 0.46f), {radius, radius * (long_fin ? 1.0f : 1.25f)},
+                paint.detail.fine_marks ? 12 : 8, paint.coat.mark);
+    break;
   }
 }
 
@@ -120,9 +119,14 @@ void add_spot_marks(const Painter& paint, const AnimalLook& look) {
         break;
       case Mark::mid_spot: paint.blotch(0.54f, 0.42f, std::clamp(deep * 0.17f, 0.04f, 0.07f), 0.17f, mark); break;
       case Mark::heart_spot:
-        paint.blotch(paint.shape.gill_x + 0.12f, 0.5f, std::clamp(deep * 0.11f, 0.03f, 0.055f), 0.11f, coat.bright);
+        // On the flank behind the gill; of an armoured catfish on the nape.
+        if (paint.shape.plates) {
+          paint.blotch(paint.shape.gill_x + 0.02f, 0.13f, 0.045f, 0.11f, coat.bright);
+        } else {
+          paint.blotch(paint.shape.gill_x + 0.12f, 0.5f, std::clamp(deep * 0.11f, 0.03f, 0.055f), 0.11f, coat.bright);
+        }
         break;
-      case Mark::dorsal_spot: dorsal_spot(paint, look); break;
+      case Mark::dorsal_spot: dorsal_spot(paint); break;
       default: break;
     }
   }

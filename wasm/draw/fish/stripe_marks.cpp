@@ -28,10 +28,10 @@ void run(const Painter& paint, Run r, ImU32 colour) {
 void glow(const Painter& paint, const AnimalLook& look) {
   const bool half_red = wears(look, Mark::half_stripe_red);
   const bool over_dark = wears(look, Mark::dark_band) || wears(look, Mark::lateral_stripe);
-  const float centre = over_dark ? 0.27f : half_red ? 0.36f : 0.32f, half = over_dark ? 0.06f : 0.095f;
+  const float centre = over_dark ? 0.27f : half_red ? 0.36f : 0.34f, half = over_dark ? 0.06f : 0.12f;
   run(paint, {0.06f, half_red ? 0.86f : 0.97f, centre, half, 0.3f}, paint.coat.bright);
   if (paint.detail.fine_marks && !paint.coat.flat)
-    run(paint, {0.12f, 0.8f, centre - 0.022f, half * 0.32f, 0.2f}, mix(paint.coat.bright, IM_COL32(255, 255, 246, 255), 0.55f));
+    run(paint, {0.12f, 0.8f, centre - 0.022f, half * 0.28f, 0.2f}, mix(paint.coat.bright, IM_COL32(255, 255, 246, 255), 0.55f));
 }
 
 // The bars of a disc: through the eye, before and behind the middle, at the tail; the third runs out into the fins.

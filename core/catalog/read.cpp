@@ -413,7 +413,7 @@ void EntryReader::look(Species& s) {
   const auto colours = [&](const Node& parent, Must must) {
     std::vector<std::string> values = texts(parent, "colours", Must::no, Repeats::yes);
     const Node list = child(parent, "colours", must);
-    if (list.value && !(values.size() >= 3 && values.size() <= 4)) fail(list.path(), "has to hold three or four colours");
+    if (list.value && !(values.size() >= 3 && values.size() <= 5)) fail(list.path(), "has to hold three to five colours");
     for (const std::string& value : values) {
       if (!follows(value, "#hhhhhh")) fail(list.path(), "has to hold colours like #d98a55, in lower case");
     }

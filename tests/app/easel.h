@@ -61,6 +61,7 @@ class Easel {
     return out;
   }
   int vertices() const { return vertices_; }  ///< of the last drawing
+  const Faces& faces() const { return faces_; }
 
  private:
   ImGuiContext *before_ = nullptr, *mine_ = nullptr;

@@ -80,15 +80,26 @@ inline constexpr std::array<std::string_view, 16> breeding_mode_list{
 inline constexpr std::array<std::string_view, 8> first_food_list{"infusoria",    "powder", "rotifers", "microworm",
                                                                  "brine-shrimp", "algae",  "biofilm",  "none"};
 inline constexpr std::array<std::string_view, 3> legal_effect_list{"banned", "restricted", "check"};
-inline constexpr std::array<std::string_view, 27> form_list{
-    "slim-tetra",    "deep-tetra", "hatchet", "rasbora",       "danio",     "barb",  "goldfish-fancy",
-    "goldfish-long", "livebearer", "molly",   "corydoras",     "sucker",    "pleco", "eel-loach",
-    "deep-loach",    "labyrinth",  "fighter", "dwarf-cichlid", "angelfish", "mbuna", "rainbow-thread",
-    "killi",         "puffer",     "goby",    "shrimp",        "snail",     "frog"};
-inline constexpr std::array<std::string_view, 17> mark_list{
-    "none",        "lateral-stripe", "half-stripe-red", "wedge",         "bars",     "tiger-bars",
-    "bands",       "dots",           "spots",           "reticulate",    "eye-band", "tail-spot",
-    "dorsal-spot", "dark-band",      "fin-edges",       "shell-stripes", "honeycomb"};
+inline constexpr std::array<std::string_view, 96> form_list{
+    "slim-tetra", "deep-tetra", "hatchet", "rasbora", "danio", "barb", "goldfish-fancy", "goldfish-long", "livebearer",
+    "molly", "corydoras", "sucker", "pleco", "eel-loach", "deep-loach", "labyrinth", "fighter", "dwarf-cichlid", "angelfish",
+    "mbuna", "rainbow-thread", "killi", "puffer", "goby", "shrimp", "snail", "frog", "rainbowfish", "blue-eye", "ricefish",
+    "four-eyes", "halfbeak", "gar", "pipefish", "whisker-catfish", "squeaker", "shovelnose", "shark-catfish",
+    "glass-catfish", "banjo-catfish", "talking-catfish", "eel-catfish", "electric-catfish", "hoplo", "whiptail",
+    "twig-catfish", "knifefish", "featherback", "elephantnose", "bichir", "ropefish", "lungfish", "spiny-eel", "sturgeon",
+    "arowana", "butterflyfish", "archerfish", "moonfish", "sunfish", "leaffish", "bush-fish", "paradise-fish", "wild-betta",
+    "snakehead", "mudskipper", "dragon-goby", "large-cichlid", "hump-cichlid", "parrot-cichlid", "discus", "eartheater",
+    "hap", "slim-cichlid", "sardine-cichlid", "shell-dweller", "shark-minnow", "torpedo-barb", "algae-eater", "hillstream",
+    "pacu", "headstander", "prochilodus", "pencilfish", "stingray", "long-arm-shrimp", "fan-shrimp", "crayfish", "crab",
+    "cone-snail", "ramshorn", "apple-snail", "nerite", "horned-nerite", "limpet", "mid-tetra", "bristlenose"};
+inline constexpr std::array<std::string_view, 56> mark_list{
+    "none", "lateral-stripe", "half-stripe-red", "wedge", "bars", "tiger-bars", "bands", "dots", "spots", "reticulate",
+    "eye-band", "tail-spot", "dorsal-spot", "dark-band", "fin-edges", "shell-stripes", "honeycomb", "glow-stripe",
+    "front-stripe", "double-stripe", "stripes", "back-stripe", "hockey-stripe", "slant-stripe", "oblique-bars", "saddles",
+    "blotches", "patches", "maze", "marbling", "spangles", "ocelli", "tail-eye", "shoulder-spot", "mid-spot", "heart-spot",
+    "cheek-stripe", "head-patch", "throat", "belly-patch", "rear-half", "collar", "tail-colour", "tail-edge", "tail-tips",
+    "flag-tail", "coloured-fins", "clear-fins", "dark-edges", "pale-edges", "pale-tips", "fin-dots", "dark-dorsal",
+    "bright-eye", "no-eye", "glass"};
 inline constexpr std::array<std::string_view, 7> fin_shape_list{"plain", "long", "lyre", "threads", "veil", "fan", "sail"};
 
 }  // namespace shoalwright

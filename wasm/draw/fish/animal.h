@@ -8,62 +8,10 @@
 #include <vector>
 
 #include "catalog/species.h"
+#include "draw/fish/kinds.h"
 #include "draw/mesh.h"
 
 namespace shoalwright {
-
-enum class Form {
-  slim_tetra,
-  deep_tetra,
-  hatchet,
-  rasbora,
-  danio,
-  barb,
-  goldfish_fancy,
-  goldfish_long,
-  livebearer,
-  molly,
-  corydoras,
-  sucker,
-  pleco,
-  eel_loach,
-  deep_loach,
-  labyrinth,
-  fighter,
-  dwarf_cichlid,
-  angelfish,
-  mbuna,
-  rainbow_thread,
-  killi,
-  puffer,
-  goby,
-  shrimp,
-  snail,
-  frog
-};
-inline constexpr int form_count = 27;
-
-enum class Mark {
-  lateral_stripe,
-  half_stripe_red,
-  wedge,
-  bars,
-  tiger_bars,
-  bands,
-  dots,
-  spots,
-  reticulate,
-  eye_band,
-  tail_spot,
-  dorsal_spot,
-  dark_band,
-  fin_edges,
-  shell_stripes,
-  honeycomb
-};
-inline constexpr int mark_count = 16;
-
-enum class Fins { plain, longer, lyre, threads, veil, fan, sail };
 
 /// What an animal looks like: plain data, compared member by member.
 struct AnimalLook {
@@ -71,20 +19,14 @@ struct AnimalLook {
   std::vector<Mark> marks;
   Fins fins = Fins::plain;
   ImU32 back = rgb(0x5E6A5B), flank = rgb(0xA9AE99), belly = rgb(0xE4E2D2), accent = rgb(0xB0653C);
-  ImU32 mark = rgb(0x26232A);  ///< what dark marks are drawn in
+  ImU32 mark = rgb(0x26232A);  ///< what dark marks are drawn in; fins and bright marks have the accent
   bool operator==(const AnimalLook&) const = default;
 };
 
-/// The look of a catalogue entry. colours are, in order, back, flank, belly, accent and, where given, the colour of the marks;
-/// with three they are flank, mark and accent, and back and belly follow from the flank. Unknown words fall back to a slim tetra
-/// without marks, so that a keeper's own species always has a picture.
+/// The look of a catalogue entry. colours are, in order, back, flank, belly, accent and, where given, the colour of the dark
+/// marks; with three they are flank, mark and accent, and back and belly follow from the flank. Unknown words fall back to a slim
+/// tetra without marks, so that a keeper's own species always has a picture.
 AnimalLook animal_look(const Species::Look& look);
-
-/// Words of the catalogue for a form or mark; empty form word: nothing known.
-bool form_from_word(const std::string& word, Form& form);
-bool mark_from_word(const std::string& word, Mark& mark);
-const char* word_of(Form form);
-const char* word_of(Mark mark);
 
 /// How far the drawing reaches from its centre at length 1, fins and threads included: left, right, below, above, looking left.
 struct Reach {

@@ -18,92 +18,6 @@ Detail detail_of(int level) {
   return levels[std::clamp(level, 0, 3)];
 }
 
-FishShape with_fins(Form form, Fins fins) {
-  FishShape out = fish_shape(form);
-  const bool angel = form == Form::angelfish, flowing = form == Form::fighter || form == Form::goldfish_fancy;
-  const auto grow_fins = [&out](float height, float sweep, bool back, bool belly) {
-    for (FinShape& fin : out.fins) {
-      if (!fin.grows || fin.pectoral || (fin.at == FinAt::back && !back) || (fin.at == FinAt::belly && !belly)) continue;
-      const Vec base{(fin.from + fin.to) / 2, fin.edge.front().y > 0 ? 0.1f : -0.1f};
-      for (Vec& p : fin.edge) {
-        p.y = base.y + (p.y - base.y) * height;
-        p.x += std::max(0.0f, (p.x - fin.from)) * sweep + std::abs(p.y - base.y) * sweep * 0.6f;
-      }
-    }
-  };
-  const auto grow_tail = [&out](float reach, float spread, float droop) {
-    for (Vec& p : out.tail) {
-      p.y = p.y * spread - droop * (p.x - 1);
-      p.x = 1 + (p.x - 1) * reach;
-    }
-  };
-  switch (fins) {
-    case Fins::plain: break;
-    case Fins::longer:
-      if (angel) break;  // its form has them long already
-      grow_fins(1.45f, 0.25f, true, true);
-      grow_tail(1.5f, 1.3f, 0);
-      break;
-    case Fins::lyre: {
-      grow_fins(1.12f, 0.12f, true, true);
-      // Two points that stream, whatever the plain tail is like.
-      float half = 0, reach = 1;
-      for (const Vec p : out.tail) {
-        half = std::max(half, std::abs(p.y));
-        reach = std::max(reach, p.x);
-      }
-      const float far_x = 1 + (reach - 1) * 1.7f, notch = 1 + (reach - 1) * 0.72f;
-      out.tail = {{far_x, half * 1.45f},  {lerp(notch, far_x, 0.45f), half * 0.86f},  {notch, half * 0.25f},
-                  {notch, -half * 0.25f}, {lerp(notch, far_x, 0.45f), -half * 0.86f}, {far_x, -half * 1.45f}};
-      break;
-    }
-    case Fins::threads: {
-      float far_x = 1;
-      for (const Vec p : out.tail) far_x = std::max(far_x, p.x);
-      if (out.threads.empty()) {
-        for (const FinShape& fin : out.fins) {
-          if (!fin.grows || fin.pectoral || fin.to - fin.from < 0.12f) continue;
-          const Vec tip =
-              *std::max_element(fin.edge.begin(), fin.edge.end(), [](Vec a, Vec b) { return std::abs(a.y) < std::abs(b.y); });
-          const float side = tip.y > 0 ? 1.0f : -1.0f;
-          out.threads.push_back({tip, tip + Vec{0.14f, 0.07f * side}, tip + Vec{0.36f, 0.05f * side}});
-        }
-        out.threads.push_back({out.tail.front(), out.tail.front() + Vec{0.1f, 0.04f}, out.tail.front() + Vec{0.24f, 0.03f}});
-        out.threads.push_back({out.tail.back(), out.tail.back() + Vec{0.1f, -0.04f}, out.tail.back() + Vec{0.24f, -0.03f}});
-      }
-      break;
-    }
-    case Fins::veil:
-      grow_fins(flowing ? 1.18f : 1.6f, flowing ? 0.2f : 0.4f, true, true);
-      grow_tail(flowing ? 1.42f : 1.7f, flowing ? 1.25f : 1.45f, flowing ? 0.36f : 0.18f);
-      out.tail_bend += 0.1f;
-      break;
-    case Fins::fan: {
-      grow_fins(1.25f, 0.25f, true, false);
-      const float half = std::max(0.3f, std::abs(out.tail.front().y) * 1.75f),
-                  reach = 1 + (out.tail[out.tail.size() / 2].x - 1) * 1.3f;
-      out.tail = {{1 + (reach - 1) * 0.88f, half},
-                  {1 + (reach - 1) * 1.04f, half * 0.62f},
-                  {1 + (reach - 1) * 1.09f, 0},
-                  {1 + (reach - 1) * 1.04f, -half * 0.62f},
-                  {1 + (reach - 1) * 0.88f, -half}};
-      out.tail_bend = 0.02f;
-      break;
-    }
-    case Fins::sail:
-      // Higher and, what makes the sail, on a longer base.
-      for (FinShape& fin : out.fins) {
-        if (!fin.grows || fin.at != FinAt::back) continue;
-        const float from = fin.from, stretch = (fin.to - from + 0.1f) / (fin.to - from);
-        fin.to += 0.1f;
-        for (Vec& p : fin.edge) p.x = from + (p.x - from) * stretch;
-      }
-      grow_fins(1.28f, 0.06f, true, false);
-      break;
-  }
-  return out;
-}
-
 namespace {
 
 std::vector<Vec> line_between(Vec a, Vec b, int count) {
@@ -119,7 +33,8 @@ void add_rays(Mesh& mesh, const Rail& root, const Rail& edge, ImU32 colour) {
   }
 }
 
-// A fin between its base and its free edge. The edge may carry another colour, which a narrow last band shows.
+// A fin between its base and its free edge. The edge may carry another colour, which a narrow last band shows, and so may the
+// tip.
 void add_fin(Mesh& mesh, std::vector<Vec> base, std::span<const Vec> edge_points, const Coat& coat, const Detail& detail) {
   std::vector<Vec> control{base.front()};
   control.insert(control.end(), edge_points.begin(), edge_points.end());
@@ -129,6 +44,15 @@ void add_fin(Mesh& mesh, std::vector<Vec> base, std::span<const Vec> edge_points
   const Rail root = rail(even(base, count), coat.fin_root);
   Rail edge = rail(smooth_even(control, count), coat.fin);
   const bool edged = coat.fin_edge != coat.fin;
+  if (coat.tip != 0) {
+    const auto high =
+        std::max_element(edge.points.begin(), edge.points.end(), [](Vec a, Vec b) { return std::abs(a.y) < std::abs(b.y); });
+    for (size_t i = 0; i < edge.points.size(); ++i) {
+      const float from = std::abs(root.points[i].y),
+                  share = (std::abs(edge.points[i].y) - from) / std::max(0.01f, std::abs(high->y) - from);
+      if (share > 0.62f) edge.colours[i] = coat.tip;
+    }
+  }
   if (edged) {
     Rail inner = edge;
     for (size_t i = 0; i < inner.points.size(); ++i) {
@@ -148,22 +72,23 @@ void add_fin(Mesh& mesh, std::vector<Vec> base, std::span<const Vec> edge_points
 void add_tail(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat, const Detail& detail) {
   const Vec upper = trunk.at(0.965f, 0.04f), lower = trunk.at(0.965f, 0.96f);
   const int count = std::max(5, detail.fin_points + 4) | 1;
-  const Rail root = rail(line_between(upper, lower, count), coat.fin_root);
-  Rail edge = rail(smooth_even(shape.tail, count), coat.fin);
+  const ImU32 at_root = coat.tail == coat.fin ? coat.fin_root : with_alpha(mix(coat.tail, coat.flank, 0.2f), 1.0f);
+  const Rail root = rail(line_between(upper, lower, count), at_root);
+  Rail edge = rail(smooth_even(shape.tail, count), coat.tail);
   Rail middle = root;
   for (size_t i = 0; i < middle.points.size(); ++i) {
     const float side = 2 * static_cast<float>(i) / static_cast<float>(count - 1) - 1;
     middle.points[i] = lerp(root.points[i], edge.points[i], 0.5f);
     const float half = std::abs(shape.tail.front().y - shape.tail.back().y) / 2;
     middle.points[i].y -= side * std::abs(side) * shape.tail_bend * half * 0.6f;
-    middle.colours[i] = mix(coat.fin_root, coat.fin, 0.6f);
+    middle.colours[i] = mix(at_root, coat.tail, 0.6f);
   }
-  if (coat.fin_edge != coat.fin) {
+  if (coat.tail_edge != coat.tail) {
     Rail inner = edge;
     for (size_t i = 0; i < edge.points.size(); ++i) {
       inner.points[i] = lerp(middle.points[i], edge.points[i], 0.72f);
-      inner.colours[i] = mix(coat.fin, coat.fin_edge, 0.2f);
-      edge.colours[i] = coat.fin_edge;
+      inner.colours[i] = mix(coat.tail, coat.tail_edge, 0.2f);
+      edge.colours[i] = coat.tail_edge;
     }
     const Rail rails[4] = {root, middle, inner, edge};
     add_sheet(mesh, rails);
@@ -210,6 +135,73 @@ void add_scales(Mesh& mesh, const Trunk& trunk, const FishShape& shape, ImU32 co
   }
 }
 
+// Small separate blades that lean to the rear, as a bichir, a spiny eel or a sturgeon has them on the back.
+void add_finlets(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat) {
+  const float step = (shape.finlets.to - shape.finlets.from) / static_cast<float>(std::max(1, shape.finlets.count));
+  for (int i = 0; i < shape.finlets.count; ++i) {
+    const float x = shape.finlets.from + step * static_cast<float>(i), high = shape.finlets.height;
+    const Vec root = trunk.at(x, 0.04f), rear = trunk.at(x + step * 0.85f, 0.04f);
+    const std::uint32_t a = add_vertex(mesh, root, coat.fin_root),
+                        b = add_vertex(mesh, root + Vec{step * 0.5f, high}, coat.fin_edge),
+                        c = add_vertex(mesh, rear + Vec{step * 0.1f, high * 0.45f}, coat.fin),
+                        d = add_vertex(mesh, rear, coat.fin_root);
+    add_triangle(mesh, a, b, c);
+    add_triangle(mesh, a, c, d);
+  }
+}
+
+// Hooked scutes along the flank: pale little triangles.
+void add_thorns(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat) {
+  const float step = (shape.thorns.to - shape.thorns.from) / static_cast<float>(std::max(1, shape.thorns.count));
+  const ImU32 colour = coat.flat ? coat.mark : mix(coat.flank, coat.pale, 0.55f);
+  for (int i = 0; i < shape.thorns.count; ++i) {
+    const Vec at = trunk.at(shape.thorns.from + step * static_cast<float>(i), 0.52f);
+    const float half = shape.thorns.height * 0.5f;
+    add_triangle(mesh, add_vertex(mesh, at + Vec{-step * 0.25f, half}, colour),
+                 add_vertex(mesh, at + Vec{step * 0.5f, 0}, colour), add_vertex(mesh, at + Vec{-step * 0.25f, -half}, colour));
+  }
+}
+
+// What shows through a glassy fish: the backbone with its ribs and the silver sack of the gut.
+void add_bones(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat, const Detail& detail) {
+  const ImU32 bone = with_alpha(mix(coat.pupil, coat.flank, 0.35f), 0.8f);
+  std::vector<Vec> spine;
+  for (int i = 0; i <= 8; ++i) spine.push_back(trunk.at(lerp(shape.gill_x, 1.0f, static_cast<float>(i) / 8), 0.36f));
+  add_stroke(mesh, spine, 0.016f, 0.012f, coat.flat ? coat.mark : bone);
+  if (detail.fine_marks && !coat.flat) {
+    for (float x = shape.gill_x + 0.1f; x < 0.95f; x += 0.045f) {
+      const Vec rib[2] = {trunk.at(x, 0.36f), trunk.at(x + 0.03f, 0.78f)};
+      add_stroke(mesh, rib, 0.005f, 0.003f, scale_alpha(bone, 0.55f));
+      const Vec spike[2] = {trunk.at(x, 0.36f), trunk.at(x + 0.03f, 0.1f)};
+      add_stroke(mesh, spike, 0.005f, 0.003f, scale_alpha(bone, 0.45f));
+    }
+  }
+  if (!coat.flat) {
+    const float half = trunk.depth(shape.gill_x + 0.08f);
+    add_ellipse(mesh, trunk.at(shape.gill_x + 0.05f, 0.66f), {half * 0.5f, half * 0.26f}, detail.eye_corners,
+                with_alpha(mix(coat.belly, IM_COL32(255, 255, 255, 255), 0.6f), 1.0f));
+  }
+}
+
+void add_eye(Mesh& mesh, const FishShape& shape, const Coat& coat, const Detail& detail) {
+  add_ellipse(mesh, shape.eye, {shape.eye_radius, shape.eye_radius}, detail.eye_corners, coat.eye);
+  if (coat.flat) return;
+  add_ellipse(mesh, shape.eye, Vec{1, 1} * (shape.eye_radius * 0.64f), std::max(5, detail.eye_corners - 2), coat.pupil,
+              detail.fine_marks);
+  if (detail.fine_marks) {
+    add_ellipse(mesh, shape.eye + Vec{-0.22f, 0.26f} * shape.eye_radius, Vec{1, 1} * (shape.eye_radius * 0.2f), 6,
+                IM_COL32(255, 255, 255, 220));
+  }
+}
+
+void add_plates(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat) {
+  for (int i = 0; i < 16; ++i) {
+    const float x = shape.gill_x + 0.04f + (0.96f - shape.gill_x) / 17 * static_cast<float>(i);
+    const Vec line[3] = {trunk.at(x - 0.012f, 0.08f), trunk.at(x + 0.022f, 0.52f), trunk.at(x - 0.012f, 0.93f)};
+    add_stroke(mesh, line, 0.005f, 0.005f, scale_alpha(coat.line, 0.7f));
+  }
+}
+
 }  // namespace
 
 Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
@@ -221,6 +213,7 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   const ImU32 thread = with_alpha(coat.fin, coat.flat ? 1.0f : level < 2 ? 0.7f : 0.85f);
   for (const auto& line : shape.threads) add_stroke(mesh, smooth_even(line, detail.fine_marks ? 16 : 5), 0.017f, 0.007f, thread);
   add_tail(mesh, shape, trunk, coat, detail);
+  bool first_back = true;
   for (const FinShape& fin : shape.fins) {
     if (fin.pectoral) continue;
     // The base lies a little under the skin, so that no gap opens where the outline is cut into chords.
@@ -229,17 +222,38 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
     for (int i = 0; i < detail.fin_points + 2; ++i) {
       base.push_back(trunk.at(lerp(fin.from, fin.to, static_cast<float>(i) / static_cast<float>(detail.fin_points + 1)), v));
     }
-    add_fin(mesh, std::move(base), fin.edge, coat, detail);
+    Coat worn = coat;
+    if (fin.at == FinAt::back && first_back && coat.dorsal != coat.fin) {
+      worn.fin = coat.dorsal;
+      worn.fin_root = with_alpha(coat.dorsal, 1.0f);
+      if (coat.fin_edge == coat.fin) worn.fin_edge = coat.dorsal;
+    }
+    if (!fin.grows) worn.tip = 0;
+    first_back = first_back && fin.at != FinAt::back;
+    add_fin(mesh, std::move(base), fin.edge, worn, detail);
   }
+  if (shape.finlets.count > 0) add_finlets(mesh, shape, trunk, coat);
+  for (const auto& line : shape.beaks)
+    add_stroke(mesh, smooth_even(line, detail.fine_marks ? 9 : 4), shape.beak_width, shape.beak_width * 0.45f,
+               coat.flat ? coat.flank : mix(coat.flank, coat.back, 0.5f));
   if (level > 0) {
     for (const auto& line : shape.barbels)
       add_stroke(mesh, smooth_even(line, detail.fine_marks ? 7 : 3), 0.022f, 0.010f, coat.flat ? coat.flank : coat.back);
   }
+  const bool glass = wears(look, Mark::glass);
+  if (glass && !coat.flat) add_bones(mesh, shape, trunk, coat, detail);
   add_body(mesh, trunk, coat, detail);
-  const bool scaled = !shape.plates && !shape.bristles && look.form != Form::eel_loach && look.form != Form::deep_loach &&
-                      look.form != Form::puffer && look.form != Form::sucker;
-  if (level == 3 && scaled && !coat.flat) add_scales(mesh, trunk, shape, scale_alpha(coat.line, 0.6f));
-  add_marks(mesh, look, trunk, shape, coat, detail);
+  if (glass && coat.flat) add_bones(mesh, shape, trunk, coat, detail);
+  const Painter paint{mesh, trunk, shape, coat, detail};
+  if (!coat.flat) {
+    add_colour_marks(paint, look);
+    if (shape.plates && detail.fine_marks) add_plates(mesh, shape, trunk, coat);
+    if (level == 3 && shape.scales && !glass) add_scales(mesh, trunk, shape, scale_alpha(coat.line, 0.6f));
+  }
+  if (shape.thorns.count > 0 && level > 0) add_thorns(mesh, shape, trunk, coat);
+  add_fin_marks(paint, look);
+  add_stripe_marks(paint, look);
+  add_spot_marks(paint, look);
   if (detail.fine_marks && !coat.flat) {
     std::vector<Vec> gill;
     for (int i = 0; i <= 6; ++i) {
@@ -255,8 +269,10 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
       if (!fin.pectoral) continue;
       std::vector<Vec> base = line_between({fin.from, fin.base_y + 0.02f}, {fin.to, fin.base_y - 0.02f}, detail.fin_points + 2);
       Coat over = coat;
-      if (!coat.flat) over.fin = with_alpha(coat.fin, 0.6f);
-      over.fin_edge = over.fin;
+      // Wings that carry a form's looks are as full as its other fins; small ones are a veil over the flank.
+      if (!coat.flat && fin.to - fin.from < 0.1f) over.fin = with_alpha(coat.fin, 0.6f);
+      if (coat.fin_edge == coat.fin || fin.to - fin.from < 0.1f) over.fin_edge = over.fin;
+      over.tip = 0;
       add_fin(mesh, std::move(base), fin.edge, over, detail);
     }
   }
@@ -268,15 +284,7 @@ Mesh fish_mesh(const AnimalLook& look, const Coat& coat, int level) {
       add_stroke(mesh, line, 0.017f, 0.009f, coat.flat ? coat.flank : coat.back);
     }
   }
-  add_ellipse(mesh, shape.eye, {shape.eye_radius, shape.eye_radius}, detail.eye_corners, coat.eye);
-  if (!coat.flat) {
-    add_ellipse(mesh, shape.eye, Vec{1, 1} * (shape.eye_radius * 0.64f), std::max(5, detail.eye_corners - 2), coat.pupil,
-                detail.fine_marks);
-    if (detail.fine_marks) {
-      add_ellipse(mesh, shape.eye + Vec{-0.22f, 0.26f} * shape.eye_radius, Vec{1, 1} * (shape.eye_radius * 0.2f), 6,
-                  IM_COL32(255, 255, 255, 220));
-    }
-  }
+  if (!wears(look, Mark::no_eye)) add_eye(mesh, shape, coat, detail);
   float reach = 1;
   for (const Vec p : fish_shape(look.form).tail) reach = std::max(reach, p.x);
   settle(mesh, 0, reach, (height_at(trunk.top, 0.4f) + height_at(trunk.bottom, 0.4f)) / 2);

@@ -60,9 +60,14 @@ struct Know {
 struct SetPreferences {
   Preferences preferences;
 };
-enum class Sheet { none, tank, water, readings };
+enum class Sheet { none, tank, water, readings, species };
 struct ShowSheet {
   Sheet sheet = Sheet::none;
+};
+/// All about one kind; `back`: it is the page that the open one was opened from.
+struct ShowSpecies {
+  std::string species;
+  bool back = false;
 };
 /// Outline of the group with this species in every view; empty: none.
 struct PointAt {
@@ -100,8 +105,8 @@ struct FocusItem {
 };
 
 using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
-                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, ChooseTerrain,
-                            HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
+                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, ShowSpecies, PointAt, ChoosePieces,
+                            ChooseTerrain, HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

@@ -110,7 +110,30 @@ struct Carry {
     app.measures = wish.preferences.measures();
     keep_preferences(app.preferences);
   }
-  void operator()(const ShowSheet& wish) { app.sheet = wish.sheet; }
+  void operator()(const ShowSheet& wish) {
+    SpeciesPageState& page = app.views.species_page;
+    // The keyboard goes back to the row that the page was opened from.
+    if (app.sheet == Sheet::species && wish.sheet == Sheet::none && !page.opened_from.empty())
+      app.ui.focus_wanted = page.opened_from;
+    if (app.sheet == Sheet::species) page = {};
+    app.sheet = wish.sheet;
+  }
+  void operator()(const ShowSpecies& wish) {
+    SpeciesPageState& page = app.views.species_page;
+    SpeciesPageState next{.species = wish.species};
+    if (app.sheet == Sheet::species) {
+      next.before = std::move(page.before);
+      next.opened_from = std::move(page.opened_from);
+      if (wish.back && !next.before.empty())
+        next.before.pop_back();
+      else if (page.species != wish.species)
+        next.before.push_back(page.species);
+    } else {
+      next.opened_from = app.ui.ring_id;
+    }
+    page = std::move(next);
+    app.sheet = Sheet::species;
+  }
   void operator()(const AskWhoIsWhere&) { app.spread.wanted = true; }
   void operator()(const PointAt& wish) { app.pointed_species = wish.species; }
   void operator()(const ChoosePieces& wish) {

@@ -19,6 +19,7 @@
 #include "views/edit_wish.h"
 #include "views/shelf_by_tap.h"
 #include "views/shelf_card.h"
+#include "views/species_more.h"
 
 namespace shoalwright {
 namespace {
@@ -128,7 +129,7 @@ float outline_px(const Animal& animal, double adult_cm) {
 }
 
 void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, const ShelfAnswer* answer, bool lifted,
-              const Item& of) {
+              const Item& of, bool more) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   const ImU32 ground = lifted ? p.sunk : mix(p.panel, p.actSoft, of.hovered ? 1.0f : 0.0f);
@@ -166,7 +167,8 @@ void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, 
     x += 19;
   }
   const std::string words = retold(look.measures, shelf_words(*answer));
-  draw_text(pen, type::small, {x, y}, answer->loud() ? p.call : p.ink2, elided(pen, type::small, words, box.right() - 8 - x));
+  draw_text(pen, type::small, {x, y}, answer->loud() ? p.call : p.ink2,
+            elided(pen, type::small, words, box.right() - (more ? 40 : 8) - x));
 }
 
 void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, ShelfState& mine, bool first, Actions& out) {
@@ -180,9 +182,11 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
     draw_kind_card(ui, look, species, box);
-  draw_row(ui, look, box, species, answer, lifted, row.item);
+  const bool more = species_more_shown(ui, look, box, row.item);
+  draw_row(ui, look, box, species, answer, lifted, row.item, more);
   if (row.item.ring) draw_ring(ui, box, {.rounding = 2, .ring = Ring::inside});
   if (row.item.hovered && !look.held) platform::set_cursor(platform::Cursor::grab);
+  species_more(ui, look, box, species, row.item, more, out);
 
   const int count = usual_addition(species, answer ? answer->in_plan : 0);
   if (row.drag_started) {

@@ -8,6 +8,7 @@
 #include "views/notice_view.h"
 #include "views/readings_sheet_view.h"
 #include "views/shelf_view.h"
+#include "views/species_page_view.h"
 #include "views/stock_view.h"
 #include "views/tank_sheet_view.h"
 #include "views/tank_view.h"
@@ -27,6 +28,7 @@ struct ViewStates {
   TankSheetState tank_sheet;
   WaterSheetState water_sheet;
   ReadingsSheetState readings_sheet;
+  SpeciesPageState species_page;
 };
 
 }  // namespace shoalwright

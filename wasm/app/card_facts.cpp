@@ -14,8 +14,6 @@ namespace shoalwright {
 
 namespace {
 
-std::string text_of(std::string_view word) { return std::string(word); }
-
 std::string hardness(const Measures& m, const Range& range, Hardness of) {
   return m.hardness_figure(range.low, of) + " to " + m.hardness(range.high, of);
 }
@@ -51,8 +49,6 @@ struct Teller {
 
 const char* yes(bool so) { return so ? "yes" : ""; }
 
-std::string toward(Toward word) { return word == Toward::semi ? "half peaceful" : text_of(word_of(word)); }
-
 std::string depth_words(const Species& species) {
   constexpr const char* names[] = {"upper", "middle", "lower"};
   std::vector<std::string> parts;
@@ -83,8 +79,7 @@ void tell_body(Teller& t) {
   t.length("Largest printed", size.published_max_cm, "size.published_max_cm",
            size.published_max_type.empty() ? "" : ", " + size.published_max_type);
   t.length("Height with fins", size.height_with_fins_cm, "size.height_with_fins_cm");
-  if (size.body != Body::unknown)
-    t.tell("Shape", size.body == Body::short_deep ? "short and deep" : text_of(word_of(size.body)), "size.body");
+  if (size.body != Body::unknown) t.tell("Shape", said_word("size.body", word_of(size.body)), "size.body");
 }
 
 void tell_water(Teller& t, const RestOfCard& rest) {
@@ -93,7 +88,7 @@ void tell_water(Teller& t, const RestOfCard& rest) {
   t.need("pH", water.ph, rest.published_ph, "water.ph");
   t.need("GH", water.gh_dgh, {}, "water.gh_dgh");
   t.need("KH", water.kh_dkh, {}, "water.kh_dkh");
-  t.tell("Salt", spaced_word(text_of(word_of(water.salinity))), "water.salinity");
+  t.tell("Salt", said_word("water.salinity", word_of(water.salinity)), "water.salinity");
   if (water.oxygen_least_mg_l)
     t.tell("Oxygen at dawn", amount(*water.oxygen_least_mg_l, 1, "mg/L") + " or more", "water.oxygen_least_mg_l");
   t.tell("Hardiness", water.hardiness, "water.hardiness");
@@ -102,37 +97,37 @@ void tell_water(Teller& t, const RestOfCard& rest) {
 void tell_life(Teller& t) {
   const Species::Life& life = t.species.life;
   t.tell("Group", said_company(t.species), "life.group");
-  t.tell("Comes in", life.group.added == "any" ? "any time" : life.group.added, "life.group.added");
+  t.tell("Comes in", said_word("life.group.added", life.group.added), "life.group.added");
   t.tell("Sexes", ratio_words(life.sex_ratio), "life.sexes.ratio");
-  t.tell("Way of life", names_of({text_of(word_of(life.style))}), "life.style");
+  t.tell("Way of life", said_word("life.style", word_of(life.style)), "life.style");
   t.tell("Depth", depth_words(t.species), "life.depth");
-  t.tell("Active", life.active == "any" ? "day and night" : life.active, "life.active");
+  t.tell("Active", said_word("life.active", life.active), "life.active");
   t.tell("Current", life.current, "life.current");
   t.tell("Cover", life.cover, "life.cover");
-  if (life.jumps) t.tell("Jumps", spaced_word(text_of(word_of(*life.jumps))), "life.jumps");
+  if (life.jumps) t.tell("Jumps", said_word("life.jumps", word_of(*life.jumps)), "life.jumps");
   t.tell("Breathes air", yes(life.air_breather), "life.air_breather");
   if (life.longevity_y) t.tell("Lives", span_of(life.longevity_y->low, life.longevity_y->high, 1, "years"), "life.longevity_y");
 }
 
 void tell_temper(Teller& t) {
   const Species::Temper& temper = t.species.temper;
-  t.tell("To its own kind", toward(temper.to_own_kind), "temper.to_own_kind");
-  t.tell("To others", toward(temper.to_others), "temper.to_others");
+  t.tell("To its own kind", said_word("temper.to_own_kind", word_of(temper.to_own_kind)), "temper.to_own_kind");
+  t.tell("To others", said_word("temper.to_others", word_of(temper.to_others)), "temper.to_others");
   t.tell("Nips fins", spaced_word(temper.nips_fins), "temper.nips_fins");
   t.tell("Own fins", temper.fins, "temper.fins");
   t.tell("Males are rivals", yes(temper.rival_males), "temper.rival_males");
-  t.tell("Feeds", temper.feeding_pace == "usual" ? "at the usual pace" : temper.feeding_pace, "temper.feeding_pace");
+  t.tell("Feeds", said_word("temper.feeding_pace", temper.feeding_pace), "temper.feeding_pace");
   t.tell("Crosses with", names_of(temper.breeds_with), "temper.breeds_with");
 }
 
 void tell_food(Teller& t) {
   const Species::Mouth& mouth = t.species.mouth;
   t.tell("Food", said_food(t.species), "diet.foods");
-  t.tell("Feeds at", t.species.diet.feeds_at == "any" ? "every level" : t.species.diet.feeds_at, "diet.feeds_at");
+  t.tell("Feeds at", said_word("diet.feeds_at", t.species.diet.feeds_at), "diet.feeds_at");
   t.tell("Eats like a", spaced_word(mouth.eater), "mouth.eater");
-  t.tell("Eats shrimps", mouth.eats_shrimp == "adults" ? "grown ones" : mouth.eats_shrimp, "mouth.eats_shrimp");
+  t.tell("Eats shrimps", said_word("mouth.eats_shrimp", mouth.eats_shrimp), "mouth.eats_shrimp");
   t.tell("Eats snails", yes(mouth.eats_snails), "mouth.eats_snails");
-  t.tell("Eats plants", mouth.eats_plants == "soft" ? "soft ones" : mouth.eats_plants, "mouth.eats_plants");
+  t.tell("Eats plants", said_word("mouth.eats_plants", mouth.eats_plants), "mouth.eats_plants");
   t.tell("Digs", yes(mouth.digs), "mouth.digs");
 }
 
@@ -163,6 +158,40 @@ std::string spaced_word(std::string word) {
   return word;
 }
 
+std::string said_word(std::string_view path, std::string_view word) {
+  struct Said {
+    std::string_view path, word, said;
+  };
+  constexpr Said rows[] = {{"size.body", "eel", "like an eel"},
+                           {"size.body", "elongated", "long"},
+                           {"size.body", "fusiform", "spindle"},
+                           {"size.body", "short_deep", "short and deep"},
+                           {"size.body", "unknown", "not known"},
+                           {"life.style", "darting_surface", "darts at the surface"},
+                           {"life.style", "surface_hover", "hovers at the surface"},
+                           {"life.style", "calm_mid", "calm, in the middle"},
+                           {"life.style", "active_mid", "active, in the middle"},
+                           {"life.style", "bottom_shoal", "shoal on the floor"},
+                           {"life.style", "territorial_bottom", "holds ground on the floor"},
+                           {"life.style", "centrepiece", "single large fish"},
+                           {"life.group.kind", "solitary", "one alone"},
+                           {"life.group.kind", "loose", "loose company"},
+                           {"water.salinity", "fresh-to-brackish", "fresh or brackish"},
+                           {"diet.feeds_at", "mid", "middle"},
+                           {"diet.feeds_at", "any", "every level"},
+                           {"life.active", "any", "day and night"},
+                           {"life.sexes.told_apart", "easy", "easily"},
+                           {"life.sexes.told_apart", "adult", "when grown"},
+                           {"life.sexes.told_apart", "hard", "hardly"},
+                           {"mouth.eats_shrimp", "adults", "grown ones"},
+                           {"mouth.eats_plants", "soft", "soft ones"},
+                           {"temper.feeding_pace", "usual", "at the usual pace"},
+                           {"life.group.added", "any", "any time"}};
+  for (const Said& row : rows)
+    if (row.path == path && row.word == word) return std::string(row.said);
+  return word == "semi" ? "half peaceful" : spaced_word(std::string(word));
+}
+
 std::vector<CardChapter> card_chapters(const Species& species, const RestOfCard& rest, const Measures& measures) {
   Teller t{species, measures};
   std::vector<CardChapter> chapters;
@@ -188,13 +217,7 @@ std::vector<CardFact> breeding_facts(const Species& species, const RestOfCard& r
   const RestOfCard::Breeding& b = rest.breeding;
   Teller t{species, m};
   t.tell("Way", spaced_word(b.mode), "breeding.mode");
-  const std::string& told = species.life.told_apart;
-  t.tell("Told apart",
-         told == "easy"    ? "easily"
-         : told == "adult" ? "when grown"
-         : told == "hard"  ? "hardly"
-                           : told,
-         "life.sexes.told_apart");
+  t.tell("Told apart", said_word("life.sexes.told_apart", species.life.told_apart), "life.sexes.told_apart");
   std::vector<std::string> water;
   if (b.temperature_c) water.push_back(m.temperatures(b.temperature_c->low, b.temperature_c->high));
   if (b.ph) water.push_back("pH " + span_of(b.ph->low, b.ph->high, 1, ""));

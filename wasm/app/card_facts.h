@@ -40,5 +40,7 @@ struct CardSources {
 
 /// "cave-spawner" is "cave spawner".
 std::string spaced_word(std::string word);
+/// A word of a closed list as the screen says it, by the path of its field: "short and deep", "calm, in the middle".
+std::string said_word(std::string_view path, std::string_view word);
 
 }  // namespace shoalwright

@@ -154,7 +154,10 @@ void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, 
   const float name_width = draw_text(pen, name_type, {left, box.y + 5}, p.ink, name);
   if (plate > 0) draw_plate(pen, plate, {snapped(pen, left + name_width) + 13, box.y + 14});
   const Type sci = italic(type::axis);
-  draw_text(pen, sci, {left, box.y + 23}, p.ink3, elided(pen, sci, species.name.scientific, ladder - 4 - left));
+  float sci_x = left;
+  if (const std::string own = own_words(species); !own.empty())
+    sci_x += draw_text(pen, medium(type::axis), {left, box.y + 23}, p.ink2, own) + 6;
+  draw_text(pen, sci, {sci_x, box.y + 23}, p.ink3, elided(pen, sci, species.name.scientific, ladder - 4 - sci_x));
 
   const float y = box.y + 38;
   if (!answer) {
@@ -177,7 +180,8 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   const std::string id = "shelf.row/" + species.id;
   std::string label = capital(display_name(species));
   if (ImGui::IsRectVisible(box.min(), box.max()))  // a long shelf is mostly out of sight
-    label += ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
+    label += (own_words(species).empty() ? ", " : ", " + own_words(species) + ", ") +
+             (answer ? retold(look.measures, shelf_words(*answer)) : "…");
   const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first});
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
@@ -205,7 +209,7 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
 }
 
 /// Nothing to show: says why, and what to press.
-void draw_nothing(Ui& ui, const Look& look, Box box, ShelfState& mine) {
+void draw_nothing(Ui& ui, const Look& look, Box box, ShelfState& mine, Actions& out) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   box = box.inset(margin, 14);
@@ -242,6 +246,10 @@ void draw_nothing(Ui& ui, const Look& look, Box box, ShelfState& mine) {
     const Box at = flow.take(button_width(ui, "Clear filters", button_look));
     if (button(ui, "shelf.clear", at.min(), "Clear filters", button_look).pressed) mine.filter = {};
   }
+  constexpr std::string_view own = "A kind of your own…";
+  const ButtonLook own_look{.kind = ButtonKind::quiet, .small = true};
+  if (button(ui, "shelf.own", flow.take(button_width(ui, own, own_look)).min(), own, own_look).pressed)
+    out.push_back(WriteSpecies{});
 }
 
 /// A group of the stock list is being dragged: the shelf is where it is let go to be taken out.
@@ -299,7 +307,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
   Column column = begin_column(ui, "shelf rows", rest, ui.palette->panel);
-  if (mine.rows.kinds.empty()) draw_nothing(ui, look, {column.content.x, column.content.y, column.content.w, rest.h}, mine);
+  if (mine.rows.kinds.empty()) draw_nothing(ui, look, {column.content.x, column.content.y, column.content.w, rest.h}, mine, out);
   Stack stack{column.content};
   bool first = true;
   // A copy of the pointers: what a row does may list them anew.

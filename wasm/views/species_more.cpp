@@ -6,11 +6,17 @@
 
 namespace shoalwright {
 
+std::string own_words(const Species& species) {
+  if (species.code != 0) return "";
+  return species.id.compare(0, 5, "own--") == 0 ? "Your own kind" : "Your own values";
+}
+
 bool species_more_shown(const Ui& ui, const Look& look, const Box& row, const Item& of) {
   if (look.held || !ui.dragged_id.empty()) return false;
   // By the place, since the spot takes the pointer from the row.
   const ImVec2 mouse = ImGui::GetIO().MousePos;
-  return ui.touch || of.ring || (row.has(mouse.x, mouse.y) && ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem));
+  return ui.touch || of.ring ||
+         (row.has(mouse.x, mouse.y) && ImGui::IsWindowHovered(ImGuiHoveredFlags_AllowWhenBlockedByActiveItem));
 }
 
 bool asks_for_species(const Item& of) {

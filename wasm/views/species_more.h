@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <string>
+
 #include "app/look.h"
 #include "draw/ui.h"
 
@@ -12,6 +14,9 @@ bool species_more_shown(const Ui& ui, const Look& look, const Box& row, const It
 
 /// Draws it where it is `shown`; the key I does the same while the row has the keyboard. Spot: `shelf.more/<species>`.
 void species_more(Ui& ui, const Look& look, const Box& row, const Species& species, const Item& of, bool shown, Actions& out);
+
+/// "Your own kind", "Your own values" over a kind of the catalogue; empty for a card of the catalogue.
+std::string own_words(const Species& species);
 
 /// The key I on an item that has the keyboard.
 bool asks_for_species(const Item& of);

@@ -15,6 +15,7 @@
 #include "views/edit_wish.h"
 #include "views/sheet_card.h"
 #include "views/species_desk.h"
+#include "views/species_more.h"
 
 namespace shoalwright {
 
@@ -44,13 +45,6 @@ void work_out(SpeciesPageState& mine, const Look& look) {
   worked.rest = rest_of_card(species);
 }
 
-std::string standing(const Look& look, const Species& species) {
-  const bool own = std::any_of(look.plan.own_species.begin(), look.plan.own_species.end(),
-                               [&](const Species& one) { return one.id == species.id; });
-  if (!own) return "";
-  return find_species(look.catalog, std::string_view(species.id)) != nullptr ? "Your own values" : "Your own kind";
-}
-
 /// Names, and what can be done with the kind.
 void draw_top_rows(SpeciesDesk& desk, Stack& stack) {
   const Pen pen = pen_of(desk.ui);
@@ -60,7 +54,7 @@ void draw_top_rows(SpeciesDesk& desk, Stack& stack) {
       name.family.empty() || name.scientific.empty() ? name.scientific + name.family : name.scientific + ", " + name.family;
   stack.skip(8);
   const float top = stack.y();
-  const std::string own = standing(desk.look, desk.species);
+  const std::string own = own_words(desk.species);
   const float own_w = own.empty() ? 0 : text_width(pen, medium(type::small), own) + 18;
   draw_text(pen, italic(type::body), {stack.box.x, top}, p.ink2, elided(pen, italic(type::body), names, stack.box.w - own_w));
   if (!own.empty()) {
@@ -90,6 +84,8 @@ void draw_top_rows(SpeciesDesk& desk, Stack& stack) {
   if (press("species.print", "Print", {}))
     desk.out.push_back(
         PrintPage{species_paper(desk.look, desk.species, desk.mine.worked, day_number(platform::today()).value_or(0))});
+  if (press("species.write", own.empty() ? "Own values" : "Change", {})) desk.out.push_back(WriteSpecies{desk.species.id});
+  if (press("species.copy", "Copy", {})) desk.out.push_back(WriteSpecies{desk.species.id, true});
   if (!desk.mine.before.empty()) {
     const std::string back =
         elided(pen, medium(type::body), "Back to " + name_of_species(desk.look, desk.mine.before.back()), stack.box.w - 40);

@@ -6,6 +6,7 @@
 #include "views/gives_first_view.h"
 #include "views/held_view.h"
 #include "views/notice_view.h"
+#include "views/own_species_view.h"
 #include "views/readings_sheet_view.h"
 #include "views/shelf_view.h"
 #include "views/species_page_view.h"
@@ -29,6 +30,7 @@ struct ViewStates {
   WaterSheetState water_sheet;
   ReadingsSheetState readings_sheet;
   SpeciesPageState species_page;
+  OwnSpeciesState own_species;
 };
 
 }  // namespace shoalwright

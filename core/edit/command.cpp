@@ -255,6 +255,27 @@ struct Apply {
     if (edit.known && there == plan.seen.end()) plan.seen.push_back(Seen{.rule = edit.rule, .species = edit.species});
     if (!edit.known && there != plan.seen.end()) plan.seen.erase(there);
   }
+
+  std::vector<Species>::iterator own_of(const std::string& id) {
+    return std::find_if(plan.own_species.begin(), plan.own_species.end(), [&](const Species& one) { return one.id == id; });
+  }
+
+  void operator()(const SetOwnSpecies& edit) {
+    const auto there = own_of(edit.species.id);
+    if (there != plan.own_species.end())
+      *there = edit.species;
+    else
+      plan.own_species.push_back(edit.species);
+  }
+
+  void operator()(const DropOwnSpecies& edit) {
+    if (own_of(edit.id) == plan.own_species.end()) return;
+    if (find_species(catalog, std::string_view(edit.id)) == nullptr) (*this)(TakeOut{edit.id});
+    const auto at = own_of(edit.id);
+    const std::size_t index = static_cast<std::size_t>(at - plan.own_species.begin());
+    plan.own_species.erase(at);
+    forget_entry(plan, "/own_species", index);
+  }
 };
 
 }  // namespace

@@ -120,10 +120,21 @@ struct SetSeen {
   bool known = true;
 };
 
-using Command =
-    std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetArrival, SetGroupNote, PutPiece, ChangePiece, TakePiece,
-                 PinPiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetMeasured, SetLimits, SetGear, SetRunning,
-                 SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes, SetSeen>;
+/// A keeper's own card: put in the place of the one of its id, or behind the others. One with the id of a kind of the catalogue
+/// overrides it.
+struct SetOwnSpecies {
+  Species species;
+};
+/// Taken out again. A kind of the catalogue counts by its own card from then on; of a kind that nobody else knows the group goes
+/// too.
+struct DropOwnSpecies {
+  std::string id;
+};
+
+using Command = std::variant<AddGroup, SetCount, TakeOut, SetHave, SetSexes, SetArrival, SetGroupNote, PutPiece, ChangePiece,
+                             TakePiece, PinPiece, SetTank, SetSubstrate, SetLid, SetSource, SetAim, SetMeasured, SetLimits,
+                             SetGear, SetRunning, SetUpkeep, SetFeeding, SetPlanting, SetPlace, SetStrictness, Rename, SetNotes,
+                             SetSeen, SetOwnSpecies, DropOwnSpecies>;
 
 /// The plan after the edit. What the edit sets is no longer `assumed`. Values are not checked here: check_plan (plan/check.h)
 /// says whether the result is a plan.

@@ -95,6 +95,18 @@ struct NameOf {
   std::string operator()(const SetSeen& edit) const {
     return (edit.known ? "I know: " : "No longer known: ") + words_of(edit.rule);
   }
+  std::string operator()(const SetOwnSpecies& edit) const {
+    const std::string name = display_name(edit.species);
+    if (find_species(catalog, std::string_view(edit.species.id)) != nullptr) return "Own values for " + name_for(edit.species, 2);
+    for (const Species& one : before.own_species)
+      if (one.id == edit.species.id) return "Change " + name;
+    return "Own kind: " + name;
+  }
+  std::string operator()(const DropOwnSpecies& edit) const {
+    if (find_species(catalog, std::string_view(edit.id)) != nullptr) return "Catalogue’s values for " + name(edit.id, 2);
+    const int count = total_of(before, catalog, edit.id).count;
+    return "Remove " + name(edit.id, 1) + (count > 0 ? " and its " + std::to_string(count) : "");
+  }
 };
 
 /// A species may be named in several ways; one name is enough for a key.
@@ -127,6 +139,8 @@ struct JoinOf {
   std::string operator()(const Rename&) const { return "name"; }
   std::string operator()(const SetNotes&) const { return "notes"; }
   std::string operator()(const SetSeen&) const { return ""; }
+  std::string operator()(const SetOwnSpecies&) const { return ""; }
+  std::string operator()(const DropOwnSpecies&) const { return ""; }
 };
 
 }  // namespace

@@ -4,8 +4,10 @@
 #include <gtest/gtest.h>
 
 #include "catalog/plural.h"
+#include "catalog/read.h"
 #include "edit/history.h"
 #include "plan/check.h"
+#include "share/link.h"
 #include "share/plan_json.h"
 #include "support/plan_files.h"
 #include "support/random_plan.h"
@@ -185,6 +187,13 @@ TEST(SetSeen, IsTakenBackByTheSameFinding) {
   EXPECT_EQ(after(plan, SetSeen{.rule = "lid", .species = {}, .known = false}), plan);
 }
 
+Species own_kind(const char* id, const char* name) {
+  const std::string text = std::string(R"({"id":")") + id + R"(","name":{"common":[{"text":")" + name +
+                           R"(","lang":"en"}]},"size":{"adult_tl_cm":4},"life":{"style":"calm_mid",)"
+                           R"("depth":{"surface":0,"mid":1,"bottom":0},"group":{"kind":"shoal","least":6}}})";
+  return read_species(std::string_view(text)).value();
+}
+
 /// One edit of each kind.
 std::vector<Command> every_edit(const Plan& plan) {
   const std::string first = plan.stock.empty() ? "danio-rerio" : plan.stock.front().species;
@@ -222,7 +231,9 @@ std::vector<Command> every_edit(const Plan& plan) {
       SetStrictness{.strictness = Strictness::strict},
       Rename{.name = "another name"},
       SetNotes{.notes = "other notes"},
-      SetSeen{.rule = "lid", .species = {}, .known = true}};
+      SetSeen{.rule = "lid", .species = {}, .known = true},
+      SetOwnSpecies{own_kind("own--blue-thing", "blue thing")},
+      DropOwnSpecies{plan.own_species.empty() ? "own--nothing" : plan.own_species.front().id}};
 }
 
 TEST(SetSubstrate, DrawsATerrainLineAndLevelsIt) {
@@ -350,6 +361,49 @@ TEST(QuickRepetitions, OfOneCountAreOneStepAndOfTwoKindsAreTwo) {
   EXPECT_NE(join_of(SetCount{.species = "a", .count = 1}), join_of(SetCount{.species = "b", .count = 1}));
   EXPECT_NE(join_of(SetCount{.species = "a", .count = 1}), join_of(SetHave{.species = "a", .have = 1}));
   EXPECT_EQ(join_of(AddGroup{.species = "a", .count = 1}), "");
+}
+
+TEST(OwnSpecies, IsAddedChangedAndTakenOutWithItsGroup) {
+  const Plan plan = riverbank();
+  const SetOwnSpecies put{own_kind("own--blue-thing", "blue thing")};
+  EXPECT_EQ(named(plan, put), "Own kind: blue thing");
+  Plan with = after(plan, put);
+  ASSERT_EQ(with.own_species.size(), 1u);
+  EXPECT_FALSE(check_plan(with));
+  with = after(with, AddGroup{.species = "own--blue-thing", .count = 6});
+  const SetOwnSpecies change{own_kind("own--blue-thing", "bluer thing")};
+  EXPECT_EQ(named(with, change), "Change bluer thing");
+  with = after(with, change);
+  ASSERT_EQ(with.own_species.size(), 1u) << "in its place";
+  EXPECT_EQ(display_name(with.own_species[0]), "bluer thing");
+  const DropOwnSpecies drop{"own--blue-thing"};
+  EXPECT_EQ(named(with, drop), "Remove bluer thing and its 6");
+  EXPECT_EQ(after(with, drop), plan);
+  EXPECT_EQ(after(plan, drop), plan);
+}
+
+TEST(OwnSpecies, OverridesAKindOfTheCatalogueUntilItIsTakenBack) {
+  const Plan plan = riverbank();
+  const SetOwnSpecies put{own_kind("hoplisoma-sterbai", "Sterba's corydoras")};
+  EXPECT_EQ(named(plan, put), "Own values for Sterba's corydoras");
+  const Plan with = after(plan, put);
+  EXPECT_EQ(with.stock, plan.stock) << "the group stays";
+  const DropOwnSpecies drop{"hoplisoma-sterbai"};
+  EXPECT_EQ(named(with, drop).rfind("Catalogue’s values for ", 0), 0u);
+  EXPECT_EQ(after(with, drop), plan);
+}
+
+TEST(OwnSpecies, TravelsInFileAndLinkAndIsUndone) {
+  Plan plan = after(riverbank(), SetOwnSpecies{own_kind("own--blue-thing", "blue thing")});
+  plan = after(plan, AddGroup{.species = "own--blue-thing", .count = 6});
+  EXPECT_EQ(read_plan(plan_json(plan)).value(), plan);
+  EXPECT_EQ(decode_link(encode_link(plan, known()), known()).value(), plan);
+  History history = begin_history(riverbank());
+  remember(history, plan, "Own kind", "", 0);
+  ASSERT_TRUE(undo(history));
+  EXPECT_EQ(present(history), riverbank());
+  ASSERT_TRUE(redo(history));
+  EXPECT_EQ(present(history), plan);
 }
 
 }  // namespace

@@ -60,9 +60,20 @@ struct Know {
 struct SetPreferences {
   Preferences preferences;
 };
-enum class Sheet { none, tank, water, readings };
+enum class Sheet { none, tank, water, readings, species, own_species };
 struct ShowSheet {
   Sheet sheet = Sheet::none;
+};
+/// All about one kind; `back`: it is the page that the open one was opened from.
+struct ShowSpecies {
+  std::string species;
+  bool back = false;
+};
+/// A kind of the keeper's own is written: begun anew (`species` empty), over the values of a kind, or as a copy that stands
+/// beside it.
+struct WriteSpecies {
+  std::string species;
+  bool copy = false;
 };
 /// Outline of the group with this species in every view; empty: none.
 struct PointAt {
@@ -100,8 +111,8 @@ struct FocusItem {
 };
 
 using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
-                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, PointAt, ChoosePieces, ChooseTerrain,
-                            HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
+                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, ShowSpecies, WriteSpecies, PointAt,
+                            ChoosePieces, ChooseTerrain, HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

@@ -42,7 +42,10 @@ struct Carry {
   void operator()(const PreviewPlan& wish) { app.preview = wish; }
   void operator()(const PickUp& wish) {
     const Look look = look_at(app);
-    const Species* species = species_of(look, wish.species);
+    const Species* species = find_species(app.catalog, std::string_view(wish.species));
+    // In the plan that is kept: what is shown is made anew while it is in hand.
+    for (const Species& own : present(app.history).own_species)
+      if (own.id == wish.species) species = &own;
     if (!species) return;
     const int plate = plate_of(look, species->id);
     const int next = int(resolve_stock(present(app.history), app.catalog).size()) + 1;
@@ -110,7 +113,40 @@ struct Carry {
     app.measures = wish.preferences.measures();
     keep_preferences(app.preferences);
   }
-  void operator()(const ShowSheet& wish) { app.sheet = wish.sheet; }
+  void operator()(const ShowSheet& wish) {
+    SpeciesPageState& page = app.views.species_page;
+    // The keyboard goes back to the row that the page was opened from.
+    const std::string& from = app.sheet == Sheet::own_species ? app.views.own_species.opened_from : page.opened_from;
+    if ((app.sheet == Sheet::species || app.sheet == Sheet::own_species) && wish.sheet == Sheet::none && !from.empty())
+      app.ui.focus_wanted = from;
+    if (app.sheet == Sheet::species) page = {};
+    app.sheet = wish.sheet;
+  }
+  void operator()(const ShowSpecies& wish) {
+    SpeciesPageState& page = app.views.species_page;
+    SpeciesPageState next{.species = wish.species};
+    if (app.sheet == Sheet::species) {
+      next.before = std::move(page.before);
+      next.opened_from = std::move(page.opened_from);
+      if (wish.back && !next.before.empty())
+        next.before.pop_back();
+      else if (page.species != wish.species)
+        next.before.push_back(page.species);
+    } else {
+      next.opened_from = app.sheet == Sheet::own_species ? app.views.own_species.opened_from : app.ui.ring_id;
+    }
+    page = std::move(next);
+    app.sheet = Sheet::species;
+  }
+  void operator()(const WriteSpecies& wish) {
+    OwnSpeciesState& own = app.views.own_species;
+    own.opened_from = app.sheet == Sheet::species ? app.views.species_page.opened_from : app.ui.ring_id;
+    own.species = wish.species;
+    own.copy = wish.copy;
+    own.begun = false;
+    app.views.species_page = {};
+    app.sheet = Sheet::own_species;
+  }
   void operator()(const AskWhoIsWhere&) { app.spread.wanted = true; }
   void operator()(const PointAt& wish) { app.pointed_species = wish.species; }
   void operator()(const ChoosePieces& wish) {

@@ -19,6 +19,7 @@
 #include "views/edit_wish.h"
 #include "views/shelf_by_tap.h"
 #include "views/shelf_card.h"
+#include "views/species_more.h"
 
 namespace shoalwright {
 namespace {
@@ -128,7 +129,7 @@ float outline_px(const Animal& animal, double adult_cm) {
 }
 
 void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, const ShelfAnswer* answer, bool lifted,
-              const Item& of) {
+              const Item& of, bool more) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   const ImU32 ground = lifted ? p.sunk : mix(p.panel, p.actSoft, of.hovered ? 1.0f : 0.0f);
@@ -153,7 +154,10 @@ void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, 
   const float name_width = draw_text(pen, name_type, {left, box.y + 5}, p.ink, name);
   if (plate > 0) draw_plate(pen, plate, {snapped(pen, left + name_width) + 13, box.y + 14});
   const Type sci = italic(type::axis);
-  draw_text(pen, sci, {left, box.y + 23}, p.ink3, elided(pen, sci, species.name.scientific, ladder - 4 - left));
+  float sci_x = left;
+  if (const std::string own = own_words(species); !own.empty())
+    sci_x += draw_text(pen, medium(type::axis), {left, box.y + 23}, p.ink2, own) + 6;
+  draw_text(pen, sci, {sci_x, box.y + 23}, p.ink3, elided(pen, sci, species.name.scientific, ladder - 4 - sci_x));
 
   const float y = box.y + 38;
   if (!answer) {
@@ -166,7 +170,8 @@ void draw_row(Ui& ui, const Look& look, const Box& box, const Species& species, 
     x += 19;
   }
   const std::string words = retold(look.measures, shelf_words(*answer));
-  draw_text(pen, type::small, {x, y}, answer->loud() ? p.call : p.ink2, elided(pen, type::small, words, box.right() - 8 - x));
+  draw_text(pen, type::small, {x, y}, answer->loud() ? p.call : p.ink2,
+            elided(pen, type::small, words, box.right() - (more ? 40 : 8) - x));
 }
 
 void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, ShelfState& mine, bool first, bool tab_stop,
@@ -174,14 +179,17 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   const ShelfAnswer* answer = answer_of(mine.work, species.id);
   const bool lifted = look.held && look.held->species && look.held->species->id == species.id;
   const std::string id = "shelf.row/" + species.id;
-  const std::string label = capital(display_name(species)) + ", " + (answer ? retold(look.measures, shelf_words(*answer)) : "…");
+  const std::string own = own_words(species), label = capital(display_name(species)) + (own.empty() ? ", " : ", " + own + ", ") +
+                                                      (answer ? retold(look.measures, shelf_words(*answer)) : "…");
   const ListRowAnswer row = list_row(ui, id, box, label, {.lifted = lifted, .rule_above = !first, .arrows_only = !tab_stop});
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
     draw_kind_card(ui, look, species, box);
-  draw_row(ui, look, box, species, answer, lifted, row.item);
+  const bool more = species_more_shown(ui, look, box, row.item);
+  draw_row(ui, look, box, species, answer, lifted, row.item, more);
   if (row.item.ring) draw_ring(ui, box, {.rounding = 2, .ring = Ring::inside});
   if (row.item.hovered && !look.held) platform::set_cursor(platform::Cursor::grab);
+  species_more(ui, look, box, species, row.item, more, out);
 
   const int count = usual_addition(species, answer ? answer->in_plan : 0);
   if (row.drag_started) {
@@ -210,7 +218,7 @@ bool is_wanted(const Ui& ui, const Box& row, const Species& species) {
 }
 
 /// Nothing to show: says why, and what to press.
-void draw_nothing(Ui& ui, const Look& look, Box box, ShelfState& mine) {
+void draw_nothing(Ui& ui, const Look& look, Box box, ShelfState& mine, Actions& out) {
   const Pen pen = pen_of(ui);
   const Palette& p = *ui.palette;
   box = box.inset(margin, 14);
@@ -247,6 +255,10 @@ void draw_nothing(Ui& ui, const Look& look, Box box, ShelfState& mine) {
     const Box at = flow.take(button_width(ui, "Clear filters", button_look));
     if (button(ui, "shelf.clear", at.min(), "Clear filters", button_look).pressed) mine.filter = {};
   }
+  constexpr std::string_view own = "A kind of your own…";
+  const ButtonLook own_look{.kind = ButtonKind::quiet, .small = true};
+  if (button(ui, "shelf.own", flow.take(button_width(ui, own, own_look)).min(), own, own_look).pressed)
+    out.push_back(WriteSpecies{});
 }
 
 /// A group of the stock list is being dragged: the shelf is where it is let go to be taken out.
@@ -304,7 +316,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
   Column column = begin_column(ui, "shelf rows", rest, ui.palette->panel);
-  if (mine.rows.kinds.empty()) draw_nothing(ui, look, {column.content.x, column.content.y, column.content.w, rest.h}, mine);
+  if (mine.rows.kinds.empty()) draw_nothing(ui, look, {column.content.x, column.content.y, column.content.w, rest.h}, mine, out);
   Stack stack{column.content};
   // A copy of the pointers: what a row does may list them anew.
   std::vector<const Species*> kinds = mine.rows.kinds;

@@ -13,6 +13,7 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/edit_wish.h"
+#include "views/species_more.h"
 #include "views/stock_words.h"
 
 namespace shoalwright {
@@ -71,6 +72,7 @@ void row_menu(Ui& ui, const Look& look, const Kept& kept, const Box& anchor, Sto
     out.push_back(edit_wish(look, SetHave{.species = kept.id, .have = kept.have + step}));
   if (kept.species) sexes_menu(ui, look, kept, out);
   menu_line(ui);
+  if (kept.species && menu_row(ui, "stock.page", "All about it", {.key = "I"})) out.push_back(ShowSpecies{kept.id});
   if (menu_row(ui, "stock.out", "Take out", {.key = "Delete"})) wish_and_tell(look, TakeOut{kept.id}, out);
   end_menu(ui);
 }
@@ -133,6 +135,7 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Kept& kept, const K
   if (before) row_menu(ui, look, *before, button, mine, out);
 
   if (!row.item.focused || look.held || !before) return;
+  if (kept.species && asks_for_species(row.item)) out.push_back(ShowSpecies{kept.id});
   change_count(look, before, typed_step(), out);
   if (!look.chosen_pieces.empty() || look.chosen_terrain) return;  // Delete is theirs
   if (ImGui::IsKeyPressed(ImGuiKey_Delete, false) || ImGui::IsKeyPressed(ImGuiKey_Backspace, false))

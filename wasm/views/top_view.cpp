@@ -94,7 +94,7 @@ void draw_file(Ui& ui, const Look& look, const Box& box, bool words, Actions& ou
   const ButtonLook button_look{
       .icon = words ? std::nullopt : std::optional(Icon::folder), .chevron = words, .tooltip = words ? "" : "File"};
   if (button_in(ui, "top.file", box, words ? "File" : "", button_look).pressed) open_menu(ui, "top.file/menu");
-  if (!begin_menu(ui, "top.file/menu", box, 228, words ? 150.0f : 216.0f)) return;
+  if (!begin_menu(ui, "top.file/menu", box, 228, words ? 190.0f : 256.0f)) return;
   if (!words) {
     for (std::size_t i = 0; i < std::size(tab_sheets); ++i)
       if (menu_row(ui, tab_ids[i], tab_words[i], {.ticked = is_water(look) == (tab_sheets[i] == Sheet::water)}))
@@ -104,6 +104,8 @@ void draw_file(Ui& ui, const Look& look, const Box& box, bool words, Actions& ou
   if (menu_row(ui, "top.file/new", "New plan")) out.push_back(NewPlan{});
   if (menu_row(ui, "top.file/open", "Open a file…", {.key = "Ctrl O"})) out.push_back(OpenPlan{});
   if (menu_row(ui, "top.file/save", "Save as file", {.key = "Ctrl S"})) out.push_back(SavePlan{});
+  menu_line(ui);
+  if (menu_row(ui, "top.file/own", "A kind of your own…")) out.push_back(WriteSpecies{});
   menu_line(ui);
   if (menu_row(ui, "top.file/demo", "Open the demo")) out.push_back(OpenDemo{});
   end_menu(ui);

@@ -6,8 +6,10 @@
 #include "views/gives_first_view.h"
 #include "views/held_view.h"
 #include "views/notice_view.h"
+#include "views/own_species_view.h"
 #include "views/readings_sheet_view.h"
 #include "views/shelf_view.h"
+#include "views/species_page_view.h"
 #include "views/stock_view.h"
 #include "views/tank_sheet_view.h"
 #include "views/tank_view.h"
@@ -33,6 +35,8 @@ struct ViewStates {
   WaterSheetState water_sheet;
   ReadingsSheetState readings_sheet;
   NarrowHeights narrow;
+  SpeciesPageState species_page;
+  OwnSpeciesState own_species;
 };
 
 }  // namespace shoalwright

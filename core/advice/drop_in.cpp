@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#include "advice/drop_in.h"
+
+#include <algorithm>
+
+#include "edit/command.h"
+
+namespace shoalwright {
+
+std::vector<Finding> raised_by_dropping(const Plan& plan, const Catalog& catalog, const Species& species, int count,
+                                        const Assessment& now, BodyRooms known) {
+  std::vector<Finding> raised;
+  if (!(count >= 1)) return raised;
+  const Plan with = apply(plan, AddGroup{.species = species.id, .count = count}, catalog);
+  for (Finding& finding : assess(with, catalog, known, Remedies::searched).findings) {
+    const bool there = std::any_of(now.findings.begin(), now.findings.end(), [&](const Finding& before) {
+      return before.rule == finding.rule && before.species == finding.species && before.severity <= finding.severity;
+    });
+    if (!there) raised.push_back(std::move(finding));
+  }
+  return raised;
+}
+
+}  // namespace shoalwright

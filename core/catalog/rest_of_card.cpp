@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "catalog/rest_of_card.h"
+
+#include "catalog/builtin.h"
+#include "units/json.h"
+#include "units/packed_json.h"
+
+namespace shoalwright {
+
+namespace {
+
+// The card was checked when it was read; what is of another type is left out all the same.
+
+const Json* member(const Json* object, std::string_view key) { return object != nullptr ? find(*object, key) : nullptr; }
+
+std::string text(const Json* object, std::string_view key) {
+  const Json* value = member(object, key);
+  return value != nullptr && value->kind == Json::Kind::text ? value->text : "";
+}
+
+std::optional<double> number(const Json* object, std::string_view key) {
+  const Json* value = member(object, key);
+  if (value == nullptr || value->kind != Json::Kind::number) return std::nullopt;
+  return value->number;
+}
+
+std::optional<Range> range(const Json* object, std::string_view key) {
+  const Json* value = member(object, key);
+  if (value == nullptr || value->kind != Json::Kind::list || value->items.size() != 2) return std::nullopt;
+  return Range{value->items[0].number, value->items[1].number};
+}
+
+RestOfCard read(const Json& card) {
+  RestOfCard rest;
+  const Json* breeding = find(card, "breeding");
+  const Json *water = member(breeding, "water"), *hatch = member(breeding, "hatch");
+  rest.breeding = {.mode = text(breeding, "mode"),
+                   .first_food = text(breeding, "first_food"),
+                   .note = text(breeding, "note"),
+                   .temperature_c = range(water, "temperature_c"),
+                   .ph = range(water, "ph"),
+                   .gh_dgh = range(water, "gh_dgh"),
+                   .hatch_hours = range(hatch, "hours"),
+                   .hatch_at_c = number(hatch, "at_c"),
+                   .gestation_days = range(breeding, "gestation_days"),
+                   .free_swimming_days = range(breeding, "free_swimming_days"),
+                   .brood = range(breeding, "brood")};
+  if (const Json* laws = find(card, "legal"))
+    for (const Json& law : laws->items)
+      rest.laws.push_back({.region = text(&law, "region"),
+                           .effect = text(&law, "effect"),
+                           .instrument = text(&law, "instrument"),
+                           .as_of = text(&law, "as_of"),
+                           .note = text(&law, "note")});
+  const Json* kept_in = find(card, "water");
+  rest.published_temperature_c = range(member(kept_in, "temperature_c"), "published");
+  rest.published_ph = range(member(kept_in, "ph"), "published");
+  return rest;
+}
+
+}  // namespace
+
+Json whole_card(const Species& species) {
+  if (!species.whole_json.empty()) {
+    Result<Json> own = parse_json(species.whole_json);
+    return own ? std::move(own.value()) : Json{};
+  }
+  Json cards = unpack_json(builtin_cards());
+  for (Json& card : cards.items)
+    if (text(&card, "id") == species.id) return std::move(card);
+  return {};
+}
+
+RestOfCard rest_of_card(const Species& species) { return read(whole_card(species)); }
+
+}  // namespace shoalwright

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "catalog/species.h"
+#include "units/json.h"
+
+namespace shoalwright {
+
+/// What a card says besides the values that are reckoned with: read when a page of the kind is opened, not at every start.
+struct RestOfCard {
+  struct Breeding {
+    std::string mode, first_food, note;              ///< words of the closed lists; empty: not known
+    std::optional<Range> temperature_c, ph, gh_dgh;  ///< water for breeding on purpose
+    std::optional<Range> hatch_hours;
+    std::optional<double> hatch_at_c;
+    std::optional<Range> gestation_days, free_swimming_days, brood;
+    bool operator==(const Breeding&) const = default;
+  } breeding;
+  /// A list that names the kind.
+  struct Law {
+    std::string region, effect, instrument, as_of, note;
+    bool operator==(const Law&) const = default;
+  };
+  std::vector<Law> laws;
+  std::optional<Range> published_temperature_c, published_ph;  ///< as the named source prints them
+  bool operator==(const RestOfCard&) const = default;
+};
+
+/// The card as it was written, after catalog/schema/species.json: of a keeper's own entry its `whole_json`, else that of the
+/// catalogue that the program brings along, by its id. Null where there is none. Numbers of the catalogue come without their
+/// text.
+Json whole_card(const Species& species);
+
+/// Of a kind of the catalogue that the program brings along (by its id), or of a keeper's own entry (from its `whole_json`).
+/// Empty where neither knows it.
+RestOfCard rest_of_card(const Species& species);
+
+}  // namespace shoalwright

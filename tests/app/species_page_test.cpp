@@ -48,7 +48,7 @@ TEST(SpeciesPage, OpensFromTheSpotOnARowOfTheShelfAndEscapeCloses) {
 TEST(SpeciesPage, OpensByAFingerFromTheShelfOfAPhone) {
   Screen screen({.width = 390, .height = 844, .touch = true});
   const std::string id = "shelf.more/hyphessobrycon-amandae";
-  bring(screen, id, {195, 360});
+  bring(screen, "shelf.row/hyphessobrycon-amandae", {195, 360});
   screen.shoot("species-more-phone");
   screen.click(id);
   EXPECT_EQ(screen.app().sheet, Sheet::species);

@@ -8,11 +8,11 @@
 namespace shoalwright {
 
 std::vector<Finding> raised_by_dropping(const Plan& plan, const Catalog& catalog, const Species& species, int count,
-                                        const Assessment& now, BodyRooms known) {
+                                        const Assessment& now, BodyRooms known, Remedies remedies) {
   std::vector<Finding> raised;
   if (!(count >= 1)) return raised;
   const Plan with = apply(plan, AddGroup{.species = species.id, .count = count}, catalog);
-  for (Finding& finding : assess(with, catalog, known, Remedies::searched).findings) {
+  for (Finding& finding : assess(with, catalog, known, remedies).findings) {
     const bool there = std::any_of(now.findings.begin(), now.findings.end(), [&](const Finding& before) {
       return before.rule == finding.rule && before.species == finding.species && before.severity <= finding.severity;
     });

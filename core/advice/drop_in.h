@@ -11,6 +11,6 @@ namespace shoalwright {
 /// them, worst first. `now`: the assessment of the plan as it is. `known`: what bodies find in this plan or one like it. Nothing
 /// for a count under 1.
 std::vector<Finding> raised_by_dropping(const Plan& plan, const Catalog& catalog, const Species& species, int count,
-                                        const Assessment& now, BodyRooms known = {});
+                                        const Assessment& now, BodyRooms known = {}, Remedies remedies = Remedies::searched);
 
 }  // namespace shoalwright

@@ -35,6 +35,7 @@ TEST(SpeciesPage, OpensFromTheSpotOnARowOfTheShelfAndEscapeCloses) {
   screen.frames(2);
   ASSERT_NE(screen.spot("shelf.more/hyphessobrycon-amandae"), nullptr);
   EXPECT_EQ(screen.spot("shelf.more/paracheirodon-innesi"), nullptr) << "only on the row under the pointer";
+  screen.shoot("species-more");
   screen.click("shelf.more/hyphessobrycon-amandae");
   EXPECT_EQ(screen.app().sheet, Sheet::species);
   EXPECT_FALSE(screen.app().held) << "the row is not picked up";
@@ -42,6 +43,18 @@ TEST(SpeciesPage, OpensFromTheSpotOnARowOfTheShelfAndEscapeCloses) {
   screen.key(ImGuiKey_Escape);
   EXPECT_EQ(screen.app().sheet, Sheet::none);
   EXPECT_EQ(screen.spot("species"), nullptr);
+}
+
+TEST(SpeciesPage, OpensByAFingerFromTheShelfOfAPhone) {
+  Screen screen({.width = 390, .height = 844, .touch = true});
+  const std::string id = "shelf.more/hyphessobrycon-amandae";
+  bring(screen, "shelf.row/hyphessobrycon-amandae", {195, 360});
+  screen.shoot("species-more-phone");
+  screen.click(id);
+  EXPECT_EQ(screen.app().sheet, Sheet::species);
+  EXPECT_FALSE(screen.app().held);
+  screen.click("species.close");
+  EXPECT_EQ(screen.app().sheet, Sheet::none);
 }
 
 TEST(SpeciesPage, TheKeyIOpensItAndTheKeyboardComesBackToTheRow) {

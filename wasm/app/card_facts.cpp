@@ -2,6 +2,7 @@
 #include "app/card_facts.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "app/retold.h"
 #include "app/rule_words.h"

@@ -110,7 +110,7 @@ void draw_choice(OwnForm& form, const Box& box, const OwnField& field, const std
 void draw_ratio(OwnForm& form, const Box& box, const OwnField& field) {
   std::vector<std::string> words{"", "1m:1f", "1m:2f", "1m:3f", "1m:4f", "2m:1f"};
   std::vector<std::string> shown{
-      "any", "1 male to 1 female", "1 male to 2 females", "1 male to 3 females", "1 male to 4 females", "2 males to 1 female"};
+      "Any", "1 male to 1 female", "1 male to 2 females", "1 male to 3 females", "1 male to 4 females", "2 males to 1 female"};
   const std::string now = card_text(form.card, field.path);
   if (std::find(words.begin(), words.end(), now) == words.end()) {
     words.push_back(now);

@@ -152,6 +152,8 @@ void draw_own_species(Ui& ui, const Look& look, const Box& box, OwnSpeciesState&
     head.skip(6);
   }
   body.cut_top(head.at);
+  draw_rule(pen_of(ui), body.x, body.y, body.right(), ui.palette->line);
+  body.cut_top(1);
   Column column = begin_column(ui, "own.all", body, ui.palette->raised, true);
   if (!mine.begun) ImGui::SetScrollY(0);
   mine.begun = true;

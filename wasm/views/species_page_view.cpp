@@ -38,7 +38,8 @@ void work_out(SpeciesPageState& mine, const Look& look) {
   worked.raised = raised_by_dropping(worked.plan, look.catalog, species, worked.dropped, look.now, look.shown_bodies);
   const int past = worked.answer.largest.value_or(0) + 1 - worked.answer.in_plan;
   if (worked.answer.largest.value_or(0) > 0 && *worked.answer.largest < countless && past > 0) {
-    const std::vector<Finding> next = raised_by_dropping(worked.plan, look.catalog, species, past, look.now, look.shown_bodies);
+    const std::vector<Finding> next =
+        raised_by_dropping(worked.plan, look.catalog, species, past, look.now, look.shown_bodies, Remedies::at_once);
     if (!next.empty() && next.front().severity <= Severity::strain) worked.stops = next.front();
   }
   worked.company = company_of(species, kinds);

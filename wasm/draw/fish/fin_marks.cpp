@@ -71,8 +71,8 @@ void add_fin_marks(const Painter& paint, const AnimalLook& look) {
           const float across = static_cast<float>(i) / 8;
           const Vec from = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.08f),
                     to = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.9f), line[3] = {from, lerp(from, to, 0.5f), to};
-          const float wide = std::abs(edge[0].y - edge[8].y) * 0.12f;
-          add_stroke(paint.mesh, std::span<const Vec>(line, fine ? 3 : 3), wide * 0.7f, wide, coat.mark);
+          const float wide = std::abs(edge[0].y - edge[8].y) * 0.055f, half[2] = {wide * 0.8f, wide};
+          add_limb(paint.mesh, line, half, fine ? 5 : 2, coat.mark, coat.mark, coat.mark);
         }
         break;
       }

@@ -121,6 +121,14 @@ void add_stripe_marks(const Painter& paint, const AnimalLook& look);
 void add_spot_marks(const Painter& paint, const AnimalLook& look);
 void add_fin_marks(const Painter& paint, const AnimalLook& look);
 
+/// What single forms have beside body and fins.
+void add_finlets(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat);
+void add_thorns(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat);
+void add_bones(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat, const Detail& detail);
+void add_eye(Mesh& mesh, const FishShape& shape, const Coat& coat, const Detail& detail);
+void add_plates(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat);
+void add_bristles(Mesh& mesh, const Trunk& trunk, const Coat& coat);
+
 /// A body along a bent spine: half widths go with the points, from its first to its last.
 void add_limb(Mesh& mesh, std::span<const Vec> spine, std::span<const float> half, int count, ImU32 upper, ImU32 middle,
               ImU32 lower);

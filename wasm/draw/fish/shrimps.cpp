@@ -120,8 +120,8 @@ Mesh shrimp_mesh(const AnimalLook& look, const Coat& coat, int level) {
       const Vec bar[2] = {at + side * 0.06f, at - side * 0.05f};
       // A bee's bands are broad and cover what lies between; a tiger's are lines.
       const bool broad = wears(look, Mark::bands);
-      const float wide = broad ? 0.085f : 0.032f;
-      add_stroke(mesh, bar, wide, wide * 0.85f, coat.mark);
+      const float wide = broad ? 0.034f : 0.013f, half_bar[2] = {wide, wide * 0.85f};
+      add_limb(mesh, bar, half_bar, 2, coat.mark, coat.mark, coat.mark);
     }
   }
   if (wears(look, Mark::patches) || wears(look, Mark::blotches)) {

@@ -111,7 +111,7 @@ void add_dome(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
   const std::vector<Vec> rim = smooth_even(dome.rim, fine ? 34 : 13);
   std::vector<Vec> base;
   for (size_t i = 0; i < rim.size(); ++i)
-    base.push_back({lerp(0.02f, 0.9f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
+    base.push_back({lerp(0.02f, 0.93f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
   Rail inner;
   for (size_t i = 0; i < rim.size(); ++i) {
     inner.points.push_back(lerp(lerp(rim[i], base[i], 0.45f), dome.spire, 0.12f));
@@ -129,7 +129,8 @@ void add_dome(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
   };
   if (striped(look)) {
     // Along the growth of the shell, from the crown down to the rim, each bent towards the mouth.
-    for (int i = 0; i < 7; ++i) add_stroke(mesh, smooth(down(i, 8.2f), fine ? 5 : 1), 0.05f, 0.03f, coat.mark);
+    const float half[2] = {0.019f, 0.011f};
+    for (int i = 0; i < 7; ++i) add_limb(mesh, down(i, 8.2f), half, fine ? 11 : 3, coat.mark, coat.mark, coat.mark);
   }
   if (spotted(look)) {
     for (int i = 1; i < static_cast<int>(rim.size()) - 1; i += fine ? 3 : 2) {

@@ -66,7 +66,7 @@ void dorsal_spot(const Painter& paint) {
     const bool long_fin = fin.to - fin.from > 0.3f;
     const float root_x = long_fin ? fin.from + 0.07f : (fin.from + fin.to) / 2;
     const Vec root{root_x, height_at(fin.at == FinAt::back ? paint.trunk.top : paint.trunk.bottom, root_x)};
-    const float radius = std::clamp((fin.to - fin.from) * 0.24f, 0.03f, 0.055f);
+    const float radius = long_fin ? 0.034f : std::clamp((fin.to - fin.from) * 0.24f, 0.03f, 0.055f);
     add_ellipse(paint.mesh, lerp(root, *tip, long_fin ? 0.36f : 0.46f), {radius, radius * (long_fin ? 1.0f : 1.25f)},
                 paint.detail.fine_marks ? 12 : 8, paint.coat.mark);
     break;

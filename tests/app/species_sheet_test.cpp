@@ -95,10 +95,10 @@ TEST(SpeciesLooks, EveryCardPaintsSomethingAndStaysWithinItsReach) {
         above = std::max(above, v.y);
       }
       // Chords of another fineness may bulge by a little.
-      EXPECT_LE(left, reach.left + 0.03f) << level;
-      EXPECT_LE(right, reach.right + 0.03f) << level;
-      EXPECT_LE(below, reach.below + 0.03f) << level;
-      EXPECT_LE(above, reach.above + 0.03f) << level;
+      EXPECT_LE(left, reach.left + 0.04f) << level;
+      EXPECT_LE(right, reach.right + 0.04f) << level;
+      EXPECT_LE(below, reach.below + 0.04f) << level;
+      EXPECT_LE(above, reach.above + 0.04f) << level;
       EXPECT_GT(right + left, 0.9f) << level;
     }
     Easel easel(96, 96, paper);
@@ -154,7 +154,8 @@ double unlikeness(const Picture& a, const Picture& b) {
 struct Twins {
   const char *one, *other, *why;
 };
-constexpr Twins twins[] = {{"gambusia-affinis", "gambusia-holbrooki", "told apart by fin rays under a lens"}};
+constexpr Twins twins[] = {
+    {"thayeria-boehlkei", "thayeria-obliqua", "sold as one; the stripe of one begins some scales farther back"}};
 
 TEST(SpeciesLooks, KindsOfOneGroupAreToldApartAtSixtyPixels) {
   std::set<std::pair<std::string, std::string>> allowed;

@@ -23,7 +23,7 @@ void fin_dots(const Painter& paint, ImU32 colour) {
   for (const float out : {0.3f, 0.56f, 0.82f}) {
     if (!fine && out > 0.7f) continue;
     for (int i = 0; i < along; ++i)
-      paint.dot_at(
+      paint.lozenge(
           on_tail(paint, tail[static_cast<size_t>(i + 1)], static_cast<float>(i + 1) / static_cast<float>(along + 1), out), r,
           colour);
   }
@@ -36,7 +36,7 @@ void fin_dots(const Painter& paint, ImU32 colour) {
       if (!fine && out > 0.5f) continue;
       for (int i = 0; i < along; ++i) {
         const float x = lerp(fin.from, fin.to, (static_cast<float>(i) + 0.5f) / static_cast<float>(along));
-        paint.dot_at(lerp({x, height_at(side, x)}, rim[static_cast<size_t>(i)], out), r, colour);
+        paint.lozenge(lerp({x, height_at(side, x)}, rim[static_cast<size_t>(i)], out), r, colour);
       }
     }
   }

@@ -109,6 +109,7 @@ struct Painter {
   void columns(std::span<const float> x, std::span<const ImU32> colours) const;
   void dot(float x, float v, float radius, ImU32 colour) const;
   void dot_at(Vec at, float radius, ImU32 colour) const;
+  void lozenge(Vec at, float radius, ImU32 colour) const;  ///< the cheapest dot
   void line(std::span<const Spot> spots, float from, float to, ImU32 colour) const;
   /// A blotch that fits into the body there; sizes in shares of its depth and in body lengths.
   void blotch(float x, float v, float half_long, float half_high, ImU32 colour) const;

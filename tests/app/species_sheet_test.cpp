@@ -58,6 +58,10 @@ TEST(SpeciesSheet, TheWholeCatalogueAtTheSizeOfATankAndOfAShelfRow) {
   constexpr float wide = 64, high = 46;
   const auto& species = built_in().species;
   const int rows = (static_cast<int>(species.size()) + columns - 1) / columns;
+  const auto fit = [](const Animal& animal, float length_px) {
+    const Reach reach = reach_of(animal);
+    return std::min({length_px, 58 / (reach.left + reach.right), 44 / (reach.above + reach.below)});
+  };
   for (const Theme theme : {Theme::light, Theme::dark}) {
     const Palette& c = palette(theme);
     const std::string tone = theme == Theme::light ? "light" : "dark";
@@ -74,9 +78,9 @@ TEST(SpeciesSheet, TheWholeCatalogueAtTheSizeOfATankAndOfAShelfRow) {
       EXPECT_GT(painted(picture, ground), static_cast<int>(species.size()) * 60);
     };
     sheet("species-tank-", mix(c.waterMid, c.waterTop, 0.3f),
-          [](ImDrawList* list, const Animal& a, ImVec2 at) { draw_animal(list, a, at, 44, -1, 0); });
+          [fit](ImDrawList* list, const Animal& a, ImVec2 at) { draw_animal(list, a, at, fit(a, 44), -1, 0); });
     sheet("species-shelf-", c.panel,
-          [&c](ImDrawList* list, const Animal& a, ImVec2 at) { draw_silhouette(list, a, at, 36, c.ink, c.panel); });
+          [&c, fit](ImDrawList* list, const Animal& a, ImVec2 at) { draw_silhouette(list, a, at, fit(a, 36), c.ink, c.panel); });
   }
 }
 

@@ -50,7 +50,7 @@ void add_bones(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coa
   if (!coat.flat) {
     const float half = trunk.depth(shape.gill_x + 0.08f);
     add_ellipse(mesh, trunk.at(shape.gill_x + 0.05f, 0.66f), {half * 0.5f, half * 0.26f}, detail.eye_corners,
-                with_alpha(mix(coat.belly, IM_COL32(255, 255, 255, 255), 0.6f), 1.0f));
+                with_alpha(mix(coat.belly, IM_COL32(255, 255, 255, 255), 0.6f), 0.75f));
   }
 }
 

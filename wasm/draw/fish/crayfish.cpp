@@ -118,7 +118,7 @@ Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level) {
                            {s * (0.84f - 0.1f * k), -0.28f - 0.07f * k}};
       const float half[4] = {0.045f, 0.034f, 0.024f, 0.006f};
       if (fine) {
-        add_limb(mesh, line, half, 10, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
+        add_limb(mesh, line, half, coat.flat ? 7 : 10, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
       } else {
         add_stroke(mesh, line, 0.1f, 0.03f, leg);
       }

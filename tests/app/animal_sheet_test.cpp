@@ -86,36 +86,6 @@ int dark_runs(const Picture& picture, int y, int least) {
   return runs;
 }
 
-TEST(AnimalSheet, CatalogueAtPlateAndCardSize) {
-  for (const Theme theme : {Theme::light, Theme::dark}) {
-    const Palette& c = palette(theme);
-    const std::string tone = theme == Theme::light ? "light" : "dark";
-    const auto& species = built_in().species;
-    const auto sheet = [&](const std::string& name, int columns, ImVec2 cell, ImU32 ground, float scale, auto draw) {
-      const int rows = (static_cast<int>(species.size()) + columns - 1) / columns;
-      Easel easel(columns * static_cast<int>(cell.x), rows * static_cast<int>(cell.y), ground);
-      const Picture picture = easel.paint(
-          [&](ImDrawList* list) {
-            for (size_t i = 0; i < species.size(); ++i) {
-              const auto k = static_cast<int>(i);
-              draw(list, Animal{animal_look(species[i].look), {}, {}, {}},
-                   ImVec2{cell.x * (static_cast<float>(k % columns) + 0.5f), cell.y * (static_cast<float>(k / columns) + 0.5f)});
-            }
-          },
-          scale);
-      keep_shot(picture, name + tone);
-      EXPECT_GT(centre_of(picture, [ground](ImU32 p) { return p != ground; }).count, 1000);
-    };
-    const ImU32 water = mix(c.waterMid, c.waterTop, 0.3f);
-    sheet("animals-60-", 8, {100, 80}, water, 2,
-          [](ImDrawList* list, const Animal& a, ImVec2 at) { draw_animal(list, a, at, 60, -1, 0); });
-    sheet("animals-200-", 5, {290, 230}, water, 1,
-          [](ImDrawList* list, const Animal& a, ImVec2 at) { draw_animal(list, a, at, 200, -1, 0); });
-    sheet("shelf-", 8, {100, 60}, c.panel, 2,
-          [&c](ImDrawList* list, const Animal& a, ImVec2 at) { draw_silhouette(list, a, at, 44, c.ink, c.panel); });
-  }
-}
-
 TEST(Animals, EveryFormHasAtLeastThirtyStations) {
   EXPECT_GE(detail_of(2).stations, 30);
   EXPECT_GE(detail_of(3).stations, 30);

@@ -24,7 +24,7 @@ Picture species_sheet(const std::vector<SheetAnimal>& animals, const std::string
           const float x = wide * static_cast<float>(k % columns), y = head + high * static_cast<float>(k / columns);
           list->AddRectFilled({x + 3, y + 3}, {x + wide - 3, y + 104}, water, 5);
           const Reach reach = reach_of(animal);
-          const float length = std::min({118.0f, (wide - 22) / (reach.left + reach.right), 94 / (reach.above + reach.below)});
+          const float length = std::min({150.0f, (wide - 22) / (reach.left + reach.right), 94 / (reach.above + reach.below)});
           draw_animal(list, animal,
                       {x + wide / 2 + (reach.left - reach.right) / 2 * length, y + 53 + (reach.above - reach.below) / 2 * length},
                       length, -1, 0);

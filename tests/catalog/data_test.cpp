@@ -201,7 +201,8 @@ TEST(SpeciesData, LengthsFitTogether) {
 TEST(SpeciesData, TallAnimalsCarryTheirHeight) {
   for (const json& card : cards()) {
     const json& size = card["size"];
-    const bool is_tall_form = card["look"]["form"] == "angelfish";
+    const json& form = card["look"]["form"];
+    const bool is_tall_form = form == "angelfish" || form == "discus" || form == "moonfish";
     EXPECT_EQ(size.contains("height_with_fins_cm"), is_tall_form) << id_of(card);
     if (is_tall_form) {
       EXPECT_GE(size["height_with_fins_cm"].get<double>(), 0.8 * size["adult_tl_cm"].get<double>()) << id_of(card);

@@ -14,10 +14,10 @@ void add_claw(Mesh& mesh, Vec wrist, float turn, float size, bool fine, ImU32 co
   const auto at = [&](float out, float side) { return wrist + along * (out * size) + across * (side * size); };
   const Vec finger[4] = {at(0, 0.02f), at(0.3f, 0.1f), at(0.65f, 0.13f), at(1, 0.02f)};
   const float widths[4] = {0.1f * size, 0.2f * size, 0.1f * size, 0.012f * size};
-  add_limb(mesh, finger, widths, fine ? 12 : 6, edge, colour, colour);
+  add_limb(mesh, finger, widths, fine ? 10 : 4, edge, colour, colour);
   const Vec thumb[3] = {at(0.34f, -0.08f), at(0.62f, -0.17f), at(0.9f, -0.05f)};
   const float thumb_widths[3] = {0.1f * size, 0.075f * size, 0.012f * size};
-  add_limb(mesh, thumb, thumb_widths, fine ? 8 : 4, colour, colour, edge);
+  add_limb(mesh, thumb, thumb_widths, fine ? 7 : 3, colour, colour, edge);
 }
 
 }  // namespace
@@ -30,11 +30,11 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   const ImU32 claw_edge = coat.flat ? coat.flank : coat.rim_top;
   const Vec feelers[2][4] = {{{0.1f, 0.04f}, {-0.08f, 0.16f}, {-0.26f, 0.24f}, {-0.46f, 0.2f}},
                              {{0.1f, 0.02f}, {-0.1f, 0.1f}, {-0.3f, 0.13f}, {-0.44f, 0.05f}}};
-  for (const auto& one : feelers) add_stroke(mesh, smooth_even(one, fine ? 12 : 5), 0.016f, 0.006f, leg);
+  for (const auto& one : feelers) add_stroke(mesh, smooth_even(one, fine ? 12 : 4), 0.016f, 0.006f, leg);
   // The far arm is shorter; the near one lies in front of the head.
   const Vec far_arm[3] = {{0.2f, -0.02f}, {0.08f, 0.08f}, {-0.02f, 0.06f}};
   const float arm_half[3] = {0.022f, 0.026f, 0.028f};
-  add_limb(mesh, far_arm, arm_half, fine ? 8 : 4, leg, leg, leg);
+  add_limb(mesh, far_arm, arm_half, fine ? 8 : 3, leg, leg, leg);
   add_claw(mesh, {-0.02f, 0.06f}, 2.95f, 0.3f, fine, coat.flat ? coat.flank : mix(claw, coat.back, 0.35f), claw_edge);
   for (int i = 0; i < 4; ++i) {
     const float x = 0.22f + 0.06f * static_cast<float>(i), out = -0.05f + 0.05f * static_cast<float>(i);
@@ -42,7 +42,7 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
     add_stroke(mesh, line, 0.032f, 0.012f, leg);
   }
   // Tail fan, rings, carapace.
-  for (int i = 0; i < 4; ++i) {
+  for (int i = 0; i < 4; i += fine ? 1 : 3) {
     const float turn = -0.75f + 0.34f * static_cast<float>(i);
     const Vec root{0.88f, -0.05f}, along{std::cos(turn), std::sin(turn)}, across{-along.y, along.x};
     const Vec blade[4] = {root + across * 0.02f, root + along * 0.11f + across * 0.05f, root + along * 0.15f,
@@ -51,10 +51,10 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   }
   const Vec spine[5] = {{0.32f, 0.02f}, {0.5f, 0.025f}, {0.66f, 0.015f}, {0.8f, -0.015f}, {0.93f, -0.06f}};
   const float half[5] = {0.1f, 0.105f, 0.095f, 0.075f, 0.045f};
-  add_limb(mesh, spine, half, fine ? 22 : 10, coat.rim_top, coat.flank, coat.rim_bottom);
+  add_limb(mesh, spine, half, fine ? 20 : 7, coat.rim_top, coat.flank, coat.rim_bottom);
   const std::vector<Vec> rings = smooth_even(spine, 13);
   if (!coat.flat) {
-    for (size_t i = 3; i < 12; i += fine ? 1 : 2) {
+    for (size_t i = 3; i < 12; i += fine ? 1 : 4) {
       const Vec along = unit(rings[i + 1] - rings[i]), across{-along.y, along.x};
       const float w = height_at(std::vector<Vec>{{0, 0.1f}, {6, 0.1f}, {12, 0.045f}}, static_cast<float>(i));
       const Vec seam[3] = {rings[i] + across * w, rings[i] + along * 0.018f, rings[i] - across * w};
@@ -63,7 +63,7 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
   }
   const Vec top[5] = {{0.02f, 0.06f}, {0.12f, 0.085f}, {0.24f, 0.125f}, {0.36f, 0.135f}, {0.46f, 0.115f}};
   const Vec bottom[5] = {{0.02f, 0.05f}, {0.1f, -0.03f}, {0.22f, -0.085f}, {0.34f, -0.095f}, {0.45f, -0.075f}};
-  const int count = fine ? 18 : 7;
+  const int count = fine ? 18 : 6;
   const std::vector<Vec> upper = smooth_even(top, count), lower = smooth_even(bottom, count);
   std::vector<Vec> middle;
   for (size_t i = 0; i < upper.size(); ++i) middle.push_back(lerp(upper[i], lower[i], 0.45f));
@@ -95,7 +95,7 @@ Mesh crayfish_mesh(const AnimalLook& look, const Coat& coat, int level) {
     add_stroke(mesh, smooth_even(seam, fine ? 7 : 3), 0.012f, 0.008f, coat.line);
   }
   const Vec near_arm[4] = {{0.22f, -0.05f}, {0.12f, -0.09f}, {0.04f, -0.05f}, {-0.04f, -0.05f}};
-  add_limb(mesh, near_arm, arm_half, fine ? 12 : 6, claw_edge, claw, claw);
+  add_limb(mesh, near_arm, arm_half, fine ? 12 : 4, claw_edge, claw, claw);
   add_claw(mesh, {-0.04f, -0.05f}, 3.3f, 0.4f, fine, claw, claw_edge);
   add_ellipse(mesh, {0.075f, 0.072f}, {0.02f, 0.02f}, fine ? 12 : 6, coat.flat ? coat.eye : coat.pupil);
   // From the tip of the head to the tail fan, as crayfish are measured.
@@ -117,13 +117,17 @@ Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level) {
                            {s * (0.8f - 0.08f * k), -0.1f - 0.09f * k},
                            {s * (0.84f - 0.1f * k), -0.28f - 0.07f * k}};
       const float half[4] = {0.045f, 0.034f, 0.024f, 0.006f};
-      add_limb(mesh, line, half, fine ? 14 : 6, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
+      if (fine) {
+        add_limb(mesh, line, half, coat.flat ? 7 : 10, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
+      } else {
+        add_stroke(mesh, line, 0.1f, 0.03f, leg);
+      }
     }
     const Vec stalk[2] = {{s * 0.13f, 0.16f}, {s * 0.15f, 0.3f}};
     add_stroke(mesh, stalk, 0.05f, 0.045f, coat.flat ? coat.flank : leg);
   }
   std::vector<Vec> rim;
-  const int corners = fine ? 44 : 22;
+  const int corners = fine ? 36 : 16;
   for (int i = 0; i < corners; ++i) {
     const float angle = 6.2831853f * static_cast<float>(i) / static_cast<float>(corners), c = std::cos(angle),
                 n = std::sin(angle);
@@ -137,10 +141,10 @@ Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level) {
     // The pale rear of a two-coloured shield.
     const Vec back[5] = {{-0.3f, -0.14f}, {-0.16f, -0.2f}, {0, -0.21f}, {0.16f, -0.2f}, {0.3f, -0.14f}};
     const float half[3] = {0.02f, 0.05f, 0.02f};
-    add_limb(mesh, back, half, fine ? 14 : 7, coat.pale, coat.pale, coat.pale);
+    add_limb(mesh, back, half, fine ? 12 : 4, coat.pale, coat.pale, coat.pale);
   }
   if (wears(look, Mark::dots)) {
-    for (int i = 0; i < 14; ++i) {
+    for (int i = 0; i < 14; i += fine ? 1 : 2) {
       const float angle = 2.4f * static_cast<float>(i), out = 0.06f + 0.022f * static_cast<float>(i);
       add_ellipse(mesh, Vec{std::cos(angle) * out, std::sin(angle) * out * 0.5f - 0.03f}, {0.022f, 0.019f}, fine ? 8 : 4,
                   coat.mark, fine);
@@ -154,11 +158,11 @@ Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level) {
     const auto s = static_cast<float>(side);
     const Vec arm[3] = {{s * 0.36f, 0.08f}, {s * 0.56f, 0.12f}, {s * 0.6f, 0.24f}};
     const float half[3] = {0.06f, 0.055f, 0.05f};
-    add_limb(mesh, arm, half, fine ? 10 : 5, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
+    add_limb(mesh, arm, half, fine ? 8 : 3, leg, leg, coat.flat ? leg : mix(leg, coat.pupil, 0.25f));
     add_claw(mesh, {s * 0.6f, 0.22f}, side < 0 ? 1.25f : 3.1416f - 1.25f, 0.36f, fine, claw,
              coat.flat ? claw : mix(claw, coat.pupil, 0.3f));
     const Vec eye{s * 0.155f, 0.31f};
-    add_ellipse(mesh, eye, {0.045f, 0.045f}, fine ? 14 : 8, coat.flat || !wears(look, Mark::bright_eye) ? coat.eye : coat.mark);
+    add_ellipse(mesh, eye, {0.045f, 0.045f}, fine ? 12 : 6, coat.flat || !wears(look, Mark::bright_eye) ? coat.eye : coat.mark);
     if (!coat.flat) add_ellipse(mesh, eye, {0.028f, 0.028f}, fine ? 12 : 6, coat.pupil, fine);
   }
   settle(mesh, -0.5f, 0.5f, -0.03f);

@@ -23,7 +23,7 @@ void fin_dots(const Painter& paint, ImU32 colour) {
   for (const float out : {0.3f, 0.56f, 0.82f}) {
     if (!fine && out > 0.7f) continue;
     for (int i = 0; i < along; ++i)
-      paint.dot_at(
+      paint.lozenge(
           on_tail(paint, tail[static_cast<size_t>(i + 1)], static_cast<float>(i + 1) / static_cast<float>(along + 1), out), r,
           colour);
   }
@@ -36,7 +36,7 @@ void fin_dots(const Painter& paint, ImU32 colour) {
       if (!fine && out > 0.5f) continue;
       for (int i = 0; i < along; ++i) {
         const float x = lerp(fin.from, fin.to, (static_cast<float>(i) + 0.5f) / static_cast<float>(along));
-        paint.dot_at(lerp({x, height_at(side, x)}, rim[static_cast<size_t>(i)], out), r, colour);
+        paint.lozenge(lerp({x, height_at(side, x)}, rim[static_cast<size_t>(i)], out), r, colour);
       }
     }
   }
@@ -71,8 +71,8 @@ void add_fin_marks(const Painter& paint, const AnimalLook& look) {
           const float across = static_cast<float>(i) / 8;
           const Vec from = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.08f),
                     to = on_tail(paint, edge[static_cast<size_t>(i)], across, 0.9f), line[3] = {from, lerp(from, to, 0.5f), to};
-          const float wide = std::abs(edge[0].y - edge[8].y) * 0.12f;
-          add_stroke(paint.mesh, std::span<const Vec>(line, fine ? 3 : 3), wide * 0.7f, wide, coat.mark);
+          const float wide = std::abs(edge[0].y - edge[8].y) * 0.055f, half[2] = {wide * 0.8f, wide};
+          add_limb(paint.mesh, line, half, fine ? 5 : 2, coat.mark, coat.mark, coat.mark);
         }
         break;
       }

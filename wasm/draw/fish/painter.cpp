@@ -44,10 +44,13 @@ void Painter::columns(std::span<const float> x, std::span<const ImU32> colours) 
 
 void Painter::dot_at(Vec at, float radius, ImU32 colour) const {
   if (detail.fine_marks) {
-    add_ellipse(mesh, at, {radius, radius}, 8, colour);
-    return;
+    add_ellipse(mesh, at, {radius, radius}, radius < 0.02f ? 6 : 8, colour);
+  } else {
+    lozenge(at, radius, colour);
   }
-  // A lozenge does where a dot is a pixel or two.
+}
+
+void Painter::lozenge(Vec at, float radius, ImU32 colour) const {
   const std::uint32_t left = add_vertex(mesh, at - Vec{radius * 1.2f, 0}, colour),
                       above = add_vertex(mesh, at + Vec{0, radius * 1.2f}, colour);
   const std::uint32_t right = add_vertex(mesh, at + Vec{radius * 1.2f, 0}, colour),
@@ -61,7 +64,8 @@ void Painter::dot(float x, float v, float radius, ImU32 colour) const { dot_at(t
 void Painter::line(std::span<const Spot> spots, float from, float to, ImU32 colour) const {
   std::vector<Vec> points;
   for (const Spot s : spots) points.push_back(trunk.at(s.x, s.v));
-  add_stroke(mesh, smooth_even(points, detail.fine_marks ? static_cast<int>(points.size()) * 4 : static_cast<int>(points.size())),
+  add_stroke(mesh,
+             smooth_even(points, detail.fine_marks ? static_cast<int>(points.size()) * 2 + 1 : static_cast<int>(points.size())),
              from, to, colour);
 }
 

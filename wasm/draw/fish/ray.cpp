@@ -18,7 +18,7 @@ Mesh ray_mesh(const AnimalLook& look, const Coat& coat, int level) {
     const Vec lobe[4] = {{0.82f, 0.1f * side}, {0.98f, 0.14f * side}, {1.04f, 0.07f * side}, {0.92f, 0.02f * side}};
     add_fan(mesh, lobe, {0.92f, 0.08f * side}, coat.fin, coat.fin_root);
   }
-  const int corners = fine ? 48 : 24;
+  const int corners = fine ? 40 : 16;
   std::vector<Vec> rim, inner;
   for (int i = 0; i <= corners; ++i) {
     const float angle = 6.2831853f * static_cast<float>(i) / static_cast<float>(corners);
@@ -35,7 +35,7 @@ Mesh ray_mesh(const AnimalLook& look, const Coat& coat, int level) {
           coat.flat ? coat.flank : with_alpha(coat.back, 0.0f));
   add_fan(mesh, inner, {0.42f, 0.03f}, coat.flank, coat.flat ? coat.flank : mix(coat.flank, coat.back, 0.4f), false);
   const auto rings = [&](auto draw) {
-    for (int ring = 0; ring < 3; ++ring) {
+    for (int ring = 0; ring < (fine ? 3 : 2); ++ring) {
       const int count = ring == 0 ? 5 : ring == 1 ? 10 : 16;
       const float out = 0.34f + 0.27f * static_cast<float>(ring);
       for (int i = 0; i < count; ++i) {
@@ -49,23 +49,26 @@ Mesh ray_mesh(const AnimalLook& look, const Coat& coat, int level) {
   if (wears(look, Mark::ocelli)) {
     rings([&](Vec at, int ring) {
       const float r = 0.03f - 0.005f * static_cast<float>(ring);
-      add_ellipse(mesh, at, {r * 1.2f, r}, fine ? 12 : 6, coat.flat ? coat.mark : coat.mark, false);
-      if (!coat.flat) add_ellipse(mesh, at, {r * 0.8f, r * 0.64f}, fine ? 10 : 5, coat.bright, false);
+      add_ellipse(mesh, at, {r * 1.2f, r}, fine ? 10 : 4, coat.mark, false);
+      if (!coat.flat) add_ellipse(mesh, at, {r * 0.8f, r * 0.64f}, fine ? 8 : 4, coat.bright, false);
     });
   }
   if (wears(look, Mark::dots)) {
     rings([&](Vec at, int ring) {
       const float r = 0.028f - 0.005f * static_cast<float>(ring);
-      add_ellipse(mesh, at, {r * 1.2f, r}, fine ? 10 : 5, coat.flat ? coat.mark : coat.bright, false);
+      add_ellipse(mesh, at, {r * 1.2f, r}, fine ? 9 : 4, coat.flat ? coat.mark : coat.bright, false);
     });
   }
   if (wears(look, Mark::reticulate)) {
-    std::vector<Vec> before;
     rings([&](Vec at, int ring) {
       const float r = 0.036f - 0.003f * static_cast<float>(ring);
+      if (!fine) {
+        add_ellipse(mesh, at, {r * 1.1f, r * 0.9f}, 4, scale_alpha(coat.mark, 0.7f), false);
+        return;
+      }
       std::vector<Vec> cell;
-      for (int i = 0; i <= (fine ? 8 : 5); ++i) {
-        const float angle = 6.2831853f * static_cast<float>(i) / (fine ? 8.0f : 5.0f);
+      for (int i = 0; i <= (coat.flat ? 5 : 7); ++i) {
+        const float angle = 6.2831853f * static_cast<float>(i) / (coat.flat ? 5.0f : 7.0f);
         cell.push_back(at + Vec{r * 1.3f * std::cos(angle), r * std::sin(angle)});
       }
       add_stroke(mesh, cell, 0.012f, 0.012f, coat.mark);

@@ -109,6 +109,7 @@ struct Painter {
   void columns(std::span<const float> x, std::span<const ImU32> colours) const;
   void dot(float x, float v, float radius, ImU32 colour) const;
   void dot_at(Vec at, float radius, ImU32 colour) const;
+  void lozenge(Vec at, float radius, ImU32 colour) const;  ///< the cheapest dot
   void line(std::span<const Spot> spots, float from, float to, ImU32 colour) const;
   /// A blotch that fits into the body there; sizes in shares of its depth and in body lengths.
   void blotch(float x, float v, float half_long, float half_high, ImU32 colour) const;
@@ -120,6 +121,14 @@ void add_colour_marks(const Painter& paint, const AnimalLook& look);
 void add_stripe_marks(const Painter& paint, const AnimalLook& look);
 void add_spot_marks(const Painter& paint, const AnimalLook& look);
 void add_fin_marks(const Painter& paint, const AnimalLook& look);
+
+/// What single forms have beside body and fins.
+void add_finlets(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat);
+void add_thorns(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat);
+void add_bones(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat, const Detail& detail);
+void add_eye(Mesh& mesh, const FishShape& shape, const Coat& coat, const Detail& detail);
+void add_plates(Mesh& mesh, const FishShape& shape, const Trunk& trunk, const Coat& coat);
+void add_bristles(Mesh& mesh, const Trunk& trunk, const Coat& coat);
 
 /// A body along a bent spine: half widths go with the points, from its first to its last.
 void add_limb(Mesh& mesh, std::span<const Vec> spine, std::span<const float> half, int count, ImU32 upper, ImU32 middle,

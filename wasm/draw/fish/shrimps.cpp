@@ -32,8 +32,8 @@ Mesh shrimp_mesh(const AnimalLook& look, const Coat& coat, int level) {
     // Two pairs of brushes, spread into the current.
     for (int i = 0; i < 2; ++i) {
       const Vec root{0.1f - 0.01f * static_cast<float>(i), -0.02f - 0.03f * static_cast<float>(i)};
-      for (int hair = 0; hair < (fine ? 7 : 4); ++hair) {
-        const float turn = 2.5f + 0.42f * static_cast<float>(i) * 1.6f + 1.0f * static_cast<float>(hair) / (fine ? 6.0f : 3.0f);
+      for (int hair = 0; hair < (fine ? 7 : 3); ++hair) {
+        const float turn = 2.5f + 0.42f * static_cast<float>(i) * 1.6f + 1.0f * static_cast<float>(hair) / (fine ? 6.0f : 2.0f);
         const Vec line[2] = {root + Vec{-0.06f, -0.02f},
                              root + Vec{-0.06f + 0.13f * std::cos(turn), -0.02f + 0.13f * std::sin(turn)}};
         add_stroke(mesh, line, 0.012f, 0.02f, leg);
@@ -120,8 +120,8 @@ Mesh shrimp_mesh(const AnimalLook& look, const Coat& coat, int level) {
       const Vec bar[2] = {at + side * 0.06f, at - side * 0.05f};
       // A bee's bands are broad and cover what lies between; a tiger's are lines.
       const bool broad = wears(look, Mark::bands);
-      const float wide = broad ? 0.085f : 0.032f;
-      add_stroke(mesh, bar, wide, wide * 0.85f, coat.mark);
+      const float wide = broad ? 0.034f : 0.013f, half_bar[2] = {wide, wide * 0.85f};
+      add_limb(mesh, bar, half_bar, 2, coat.mark, coat.mark, coat.mark);
     }
   }
   if (wears(look, Mark::patches) || wears(look, Mark::blotches)) {

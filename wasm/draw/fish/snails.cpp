@@ -111,7 +111,7 @@ void add_dome(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
   const std::vector<Vec> rim = smooth_even(dome.rim, fine ? 34 : 13);
   std::vector<Vec> base;
   for (size_t i = 0; i < rim.size(); ++i)
-    base.push_back({lerp(0.02f, 0.9f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
+    base.push_back({lerp(0.02f, 0.93f, static_cast<float>(i) / static_cast<float>(rim.size() - 1)), -0.31f});
   Rail inner;
   for (size_t i = 0; i < rim.size(); ++i) {
     inner.points.push_back(lerp(lerp(rim[i], base[i], 0.45f), dome.spire, 0.12f));
@@ -129,13 +129,20 @@ void add_dome(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
   };
   if (striped(look)) {
     // Along the growth of the shell, from the crown down to the rim, each bent towards the mouth.
-    for (int i = 0; i < 7; ++i) add_stroke(mesh, smooth(down(i, 8.2f), fine ? 5 : 1), 0.05f, 0.03f, coat.mark);
+    const float half[2] = {0.019f, 0.011f};
+    for (int i = 0; i < 7; ++i) {
+      if (fine) {
+        add_limb(mesh, down(i, 8.2f), half, coat.flat ? 5 : 9, coat.mark, coat.mark, coat.mark);
+      } else {
+        add_stroke(mesh, down(i, 8.2f), 0.05f, 0.03f, coat.mark);
+      }
+    }
   }
   if (spotted(look)) {
     for (int i = 1; i < static_cast<int>(rim.size()) - 1; i += fine ? 3 : 2) {
-      for (int ring = 0; ring < 3; ++ring) {
+      for (int ring = 0; ring < (fine ? 3 : 2); ++ring) {
         const Vec at = lerp(rim[static_cast<size_t>(i)], dome.spire, 0.14f + 0.27f * static_cast<float>(ring));
-        if (at.y > -0.24f) add_ellipse(mesh, at, {0.024f, 0.02f}, fine ? 8 : 4, coat.mark, fine);
+        if (at.y > -0.24f) add_ellipse(mesh, at, {0.024f, 0.02f}, fine ? 7 : 4, coat.mark, fine && !coat.flat);
       }
     }
   }
@@ -191,7 +198,7 @@ void add_cone(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
     const Turn one = all[i];
     const auto place = [&](float out, float side) { return mouth + along * (out * fit) + across * (side * one.half); };
     const float a = one.from, b = one.to, c = (a + b) / 2;
-    const int corners = fine ? 9 : 5;
+    const int corners = fine ? 9 : 3;
     const Vec upper_points[4] = {place(a, 0.72f), place(a + 0.25f * (c - a), 0.96f), place(c, 1.0f), place(b, 0.62f)};
     const Vec lower_points[4] = {place(a, -0.72f), place(a + 0.25f * (c - a), -0.96f), place(c, -1.0f), place(b, -0.62f)};
     const std::vector<Vec> upper = smooth_even(upper_points, corners), lower = smooth_even(lower_points, corners);
@@ -204,7 +211,8 @@ void add_cone(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
                            rail(lower, coat.flat ? coat.flank : mix(body, coat.pupil, 0.35f))};
     add_sheet(mesh, rails);
     const Vec seam[3] = {place(a, 0.7f), place(a + 0.06f, 0.0f), place(a, -0.7f)};
-    if (i > 0) add_stroke(mesh, seam, 0.02f, 0.016f, coat.flat ? coat.mark : with_alpha(mix(coat.back, coat.pupil, 0.55f), 0.7f));
+    if (i > 0 && (fine || i % 2 != 0))
+      add_stroke(mesh, seam, 0.02f, 0.016f, coat.flat ? coat.mark : with_alpha(mix(coat.back, coat.pupil, 0.55f), 0.7f));
     if (spotted(look)) {
       for (const float side : {-0.5f, 0.0f, 0.5f})
         add_ellipse(mesh, place(c + 0.05f * side, side), {0.016f, 0.016f}, fine ? 7 : 4, coat.mark, false);
@@ -212,12 +220,14 @@ void add_cone(Mesh& mesh, const AnimalLook& look, const Coat& coat, bool fine) {
     if (wears(look, Mark::reticulate)) {
       // Ribs that stand out from the turns.
       for (const float side : {-0.66f, -0.22f, 0.22f, 0.66f}) {
+        if (!fine && std::abs(side) < 0.5f) continue;
         const Vec rib[2] = {place(a + 0.04f, side), place(c, side * 1.05f)};
         add_stroke(mesh, rib, 0.022f, 0.012f, coat.flat ? coat.mark : coat.mark);
       }
     }
     if (wears(look, Mark::fin_edges)) {
       for (const float side : {-1.0f, 1.0f}) {
+        if (!fine && side < 0) continue;
         const Vec thorn[2] = {place(c, side * 0.9f), place(c - 0.02f, side * 1.35f)};
         add_stroke(mesh, thorn, 0.04f, 0.012f, coat.flat ? coat.flank : mix(coat.back, coat.flank, 0.4f));
       }

@@ -13,6 +13,11 @@ struct Scatter {
   float from, to, step_x, step_y, radius, v0, v1;
 };
 void scatter(const Painter& paint, Scatter s, ImU32 colour) {
+  // A deep body has more skin: its dots are larger and farther apart, not more.
+  const float deep = std::clamp(paint.trunk.depth(0.45f) / 0.36f, 1.0f, 1.5f);
+  s.step_x *= deep;
+  s.step_y *= deep;
+  s.radius *= deep;
   int row = 0;
   for (float y = 0.45f; y > -0.45f; y -= s.step_y, ++row) {
     for (float x = s.from + (row % 2 != 0 ? s.step_x / 2 : 0); x < s.to; x += s.step_x) {
@@ -33,7 +38,7 @@ void spangles(const Painter& paint) {
   for (int row = 0; row < rows; ++row) {
     const float v = 0.16f + 0.66f * (static_cast<float>(row) + 0.5f) / static_cast<float>(rows);
     for (float x = paint.shape.gill_x + 0.03f + (row % 2 != 0 ? step / 2 : 0); x < 0.96f; x += step)
-      paint.dot(x, v, small ? 0.02f : 0.0145f, colour);
+      paint.lozenge(paint.trunk.at(x, v), small ? 0.02f : 0.0155f, colour);
   }
 }
 
@@ -66,7 +71,7 @@ void dorsal_spot(const Painter& paint) {
     const bool long_fin = fin.to - fin.from > 0.3f;
     const float root_x = long_fin ? fin.from + 0.07f : (fin.from + fin.to) / 2;
     const Vec root{root_x, height_at(fin.at == FinAt::back ? paint.trunk.top : paint.trunk.bottom, root_x)};
-    const float radius = std::clamp((fin.to - fin.from) * 0.24f, 0.03f, 0.055f);
+    const float radius = long_fin ? 0.034f : std::clamp((fin.to - fin.from) * 0.24f, 0.03f, 0.055f);
     add_ellipse(paint.mesh, lerp(root, *tip, long_fin ? 0.36f : 0.46f), {radius, radius * (long_fin ? 1.0f : 1.25f)},
                 paint.detail.fine_marks ? 12 : 8, paint.coat.mark);
     break;

@@ -79,15 +79,15 @@ void marbling(const Painter& paint, ImU32 colour) {
 // Fine worm lines that run lengthwise, bend and break, as sailfin plecos and pufferfish wear them.
 void maze(const Painter& paint, ImU32 colour) {
   const bool fine = paint.detail.fine_marks;
-  const int rows = fine ? 6 : 4;
+  const int rows = fine ? 6 : 3;
   for (int row = 0; row < rows; ++row) {
     const float v = 0.1f + 0.76f * static_cast<float>(row) / static_cast<float>(rows - 1),
                 swing = 0.28f / static_cast<float>(rows);
-    const float shift = row % 2 != 0 ? 0.09f : 0.0f, piece = fine ? 0.17f : 0.22f;
+    const float shift = row % 2 != 0 ? 0.09f : 0.0f, piece = fine ? 0.17f : 0.25f;
     for (float x = 0.06f + shift; x + piece * 0.8f < 0.99f; x += piece) {
       const Spot line[4] = {
           {x, v - swing}, {x + piece * 0.28f, v + swing}, {x + piece * 0.52f, v - swing}, {x + piece * 0.8f, v + swing}};
-      paint.line(line, fine ? 0.015f : 0.022f, fine ? 0.015f : 0.022f, colour);
+      paint.line(std::span<const Spot>(line, fine ? 4 : 3), fine ? 0.015f : 0.022f, fine ? 0.015f : 0.022f, colour);
     }
   }
 }
@@ -97,8 +97,10 @@ void net(const Painter& paint, float step, float width, ImU32 colour) {
   for (int way = -1; way <= 1; way += 2) {
     for (float start = -0.1f; start < 1.1f; start += step) {
       std::vector<Vec> line;
-      for (int i = 0; i <= 4; ++i) {
-        const float t = static_cast<float>(i) / 4, x = start + static_cast<float>(way) * (t - 0.5f) * 0.24f;
+      const int knots = paint.detail.fine_marks ? 4 : 2;
+      for (int i = 0; i <= knots; ++i) {
+        const float t = static_cast<float>(i) / static_cast<float>(knots),
+                    x = start + static_cast<float>(way) * (t - 0.5f) * 0.24f;
         if (x > 0.2f && x < 0.97f) line.push_back(paint.trunk.at(x, lerp(0.07f, 0.9f, t)));
       }
       if (line.size() > 1) add_stroke(paint.mesh, line, width, width, colour);
@@ -202,7 +204,7 @@ void add_stripe_marks(const Painter& paint, const AnimalLook& look) {
       case Mark::marbling: marbling(paint, coat.flat ? mark : with_alpha(mark, 0.8f)); break;
       case Mark::maze: maze(paint, coat.flat ? mark : with_alpha(mark, 0.85f)); break;
       case Mark::reticulate:
-        net(paint, small ? 0.13f : 0.085f, small ? 0.016f : 0.011f, coat.flat ? mark : with_alpha(mark, 0.55f));
+        net(paint, small ? 0.15f : 0.085f, small ? 0.016f : 0.011f, coat.flat ? mark : with_alpha(mark, 0.55f));
         break;
       case Mark::eye_band: {
         const float x = paint.shape.eye.x, half = std::max(0.03f, paint.shape.eye_radius * 0.85f);

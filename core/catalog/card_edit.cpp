@@ -131,16 +131,16 @@ const Json* right_value(const Json& card, const std::vector<std::string_view>& p
 
 Json new_card() { return parse_json(sample).value(); }
 
-Json card_to_edit(const Species& species) {
-  Json card = whole_card(species);
+Json card_to_edit(const Species& species, std::string_view packed) {
+  Json card = whole_card(species, packed);
   if (card.kind != Kind::object) return new_card();
   write_numbers(card);
   erase(card, "code");
   return card;
 }
 
-Json own_copy(const Species& species, const std::vector<Species>& own) {
-  Json card = card_to_edit(species);
+Json own_copy(const Species& species, const std::vector<Species>& own, std::string_view packed) {
+  Json card = card_to_edit(species, packed);
   put(card, "id", text_json(own_id(display_name(species), own)));
   put(card, "aliases", Json{.kind = Kind::list});
   if (Json* name = member(card, "name"))

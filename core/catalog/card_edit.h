@@ -20,10 +20,11 @@ namespace shoalwright {
 /// which nobody else can know.
 Json new_card();
 
-/// The card of a kind as a keeper's own entry: with the same id it overrides the kind, as `own_copy` it stands beside it.
-Json card_to_edit(const Species& species);
+/// The card of a kind as a keeper's own entry (`packed`: cards of the catalogue, catalog/builtin.h): with the same id it
+/// overrides the kind, as `own_copy` it stands beside it.
+Json card_to_edit(const Species& species, std::string_view packed);
 /// The same with an id of its own and without the names that lead to the kind that it was copied from.
-Json own_copy(const Species& species, const std::vector<Species>& own);
+Json own_copy(const Species& species, const std::vector<Species>& own, std::string_view packed);
 
 /// "own--blue-thing" of "Blue thing": lower case, hyphens, with a number behind it where `own` has it already.
 std::string own_id(std::string_view name, const std::vector<Species>& own);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "catalog/rest_of_card.h"
 
-#include "catalog/builtin.h"
 #include "units/json.h"
 #include "units/packed_json.h"
 
@@ -60,17 +59,18 @@ RestOfCard read(const Json& card) {
 
 }  // namespace
 
-Json whole_card(const Species& species) {
+Json whole_card(const Species& species, std::string_view packed) {
   if (!species.whole_json.empty()) {
     Result<Json> own = parse_json(species.whole_json);
     return own ? std::move(own.value()) : Json{};
   }
-  Json cards = unpack_json(builtin_cards());
+  if (packed.empty()) return {};
+  Json cards = unpack_json(packed);
   for (Json& card : cards.items)
     if (text(&card, "id") == species.id) return std::move(card);
   return {};
 }
 
-RestOfCard rest_of_card(const Species& species) { return read(whole_card(species)); }
+RestOfCard rest_of_card(const Species& species, std::string_view packed) { return read(whole_card(species, packed)); }
 
 }  // namespace shoalwright

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "catalog/species.h"
@@ -30,13 +31,11 @@ struct RestOfCard {
   bool operator==(const RestOfCard&) const = default;
 };
 
-/// The card as it was written, after catalog/schema/species.json: of a keeper's own entry its `whole_json`, else that of the
-/// catalogue that the program brings along, by its id. Null where there is none. Numbers of the catalogue come without their
-/// text.
-Json whole_card(const Species& species);
+/// The card as it was written, after catalog/schema/species.json: of a keeper's own entry its `whole_json`, else that of
+/// the packed cards (catalog/builtin.h), by its id. Null where there is none. Numbers of packed cards come without their text.
+Json whole_card(const Species& species, std::string_view packed);
 
-/// Of a kind of the catalogue that the program brings along (by its id), or of a keeper's own entry (from its `whole_json`).
-/// Empty where neither knows it.
-RestOfCard rest_of_card(const Species& species);
+/// The same, read. Empty where neither knows the kind.
+RestOfCard rest_of_card(const Species& species, std::string_view packed);
 
 }  // namespace shoalwright

@@ -31,6 +31,7 @@ SideDesk::SideDesk(Plan plan, bool paints, Theme theme, float scale)
   history = begin_history(std::move(plan));
   platform::headless::World world;
   world.surface.pixel_ratio = scale;
+  world.assets["cards"] = builtin_cards();
   platform::headless::begin(std::move(world));
   platform::Listener listener;
   listener.start = [this] {

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "catalog/builtin.h"
 #include "catalog/card_words.h"
 #include "catalog/read.h"
 #include "catalog/rest_of_card.h"
@@ -115,10 +116,10 @@ TEST(CardEdit, ErrorsNameEveryFieldOnce) {
 
 TEST(CardEdit, ACopyOfEveryKindIsItsCardAndReadsAgain) {
   for (const Species& species : the_catalog().species) {
-    Json card = card_to_edit(species);
+    Json card = card_to_edit(species, builtin_cards());
     ASSERT_TRUE(card_errors(card).empty()) << species.id << ": " << card_errors(card)[0].sentence;
     Species same = read_species(card).value();
-    EXPECT_EQ(rest_of_card(same), rest_of_card(species)) << species.id;
+    EXPECT_EQ(rest_of_card(same, builtin_cards()), rest_of_card(species, builtin_cards())) << species.id;
     same.whole_json.clear();
     same.code = species.code;
     EXPECT_TRUE(same == species) << species.id;
@@ -127,11 +128,11 @@ TEST(CardEdit, ACopyOfEveryKindIsItsCardAndReadsAgain) {
 
 TEST(CardEdit, AnOwnCopyHasItsOwnIdAndNames) {
   const Species& danio = kind("danio-rerio");
-  Species first = read_species(own_copy(danio, {})).value();
+  Species first = read_species(own_copy(danio, {}, builtin_cards())).value();
   EXPECT_EQ(first.id.rfind("own--", 0), 0u);
   EXPECT_TRUE(first.name.synonyms.empty());
   EXPECT_TRUE(first.aliases.empty());
-  const Species second = read_species(own_copy(danio, {first})).value();
+  const Species second = read_species(own_copy(danio, {first}, builtin_cards())).value();
   EXPECT_EQ(second.id, first.id + "-2");
   EXPECT_EQ(own_id("Ünö  thing!", {}), "own--uno-thing");
   EXPECT_EQ(own_id("", {}), "own--kind");
@@ -139,7 +140,7 @@ TEST(CardEdit, AnOwnCopyHasItsOwnIdAndNames) {
 
 TEST(CardEdit, OnlyWhatChangesBecomesTheKeepers) {
   const Species& barb = kind("puntigrus-tetrazona");
-  Json card = card_to_edit(barb);
+  Json card = card_to_edit(barb, builtin_cards());
   set_card_range(card, "water.ph.tolerated", 5.8, 7.8);  // as it was
   EXPECT_EQ(evidence_for(read_species(card).value(), "water.ph.tolerated")->evidence, Evidence::common_practice);
   set_card_range(card, "water.ph.tolerated", 5.8, 8);

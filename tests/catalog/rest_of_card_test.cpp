@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "built_in.h"
+#include "catalog/builtin.h"
 #include "catalog/read.h"
 
 namespace shoalwright {
@@ -17,7 +18,7 @@ TEST(RestOfCard, HasBreedingAndLawOfEveryCard) {
   for (const json& card : json::parse(card_texts(), nullptr, false)) {
     const Species* species = find_species(built_in(), std::string_view(card["id"].get_ref<const std::string&>()));
     ASSERT_NE(species, nullptr);
-    const RestOfCard rest = rest_of_card(*species);
+    const RestOfCard rest = rest_of_card(*species, builtin_cards());
     EXPECT_EQ(rest.breeding.mode, card["breeding"]["mode"].get<std::string>()) << species->id;
     EXPECT_EQ(rest.breeding.first_food, card["breeding"].value("first_food", "")) << species->id;
     EXPECT_EQ(rest.breeding.brood.has_value(), card["breeding"].contains("brood")) << species->id;
@@ -36,14 +37,14 @@ TEST(RestOfCard, OfAnOwnEntryComesFromItsOwnText) {
           "depth":{"surface":0,"mid":1,"bottom":0},"group":{"kind":"shoal","least":6}},
           "breeding":{"mode":"egg-scatterer","hatch":{"hours":[20,30],"at_c":26},"first_food":"powder"}})");
   ASSERT_TRUE(own);
-  const RestOfCard rest = rest_of_card(*own);
+  const RestOfCard rest = rest_of_card(*own, builtin_cards());
   EXPECT_EQ(rest.breeding.mode, "egg-scatterer");
   EXPECT_EQ(rest.breeding.hatch_hours, (Range{20, 30}));
   EXPECT_EQ(rest.breeding.hatch_at_c, 26);
   EXPECT_EQ(rest.breeding.first_food, "powder");
   Species unheard;
   unheard.id = "never-heard-of";
-  EXPECT_EQ(rest_of_card(unheard), RestOfCard{});
+  EXPECT_EQ(rest_of_card(unheard, builtin_cards()), RestOfCard{});
 }
 
 }  // namespace

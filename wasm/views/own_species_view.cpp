@@ -9,6 +9,7 @@
 #include "draw/panels.h"
 #include "notebook/say.h"
 #include "plan/check.h"
+#include "platform/platform.h"
 #include "views/edit_wish.h"
 #include "views/own_look.h"
 #include "views/sheet_card.h"
@@ -32,11 +33,12 @@ void begin_draft(OwnSpeciesState& mine, const Look& look) {
   OwnSpeciesState::Draft& draft = mine.draft;
   if (draft.there && draft.species == mine.species && draft.copy == mine.copy) return;
   draft = {.there = true, .species = mine.species, .copy = mine.copy};
+  const std::string_view cards = platform::asset("cards");
   const Species* from = mine.species.empty() ? nullptr : species_of(look, mine.species);
   if (from == nullptr)
     draft.card = new_card();
   else
-    draft.card = mine.copy ? own_copy(*from, look.plan.own_species) : card_to_edit(*from);
+    draft.card = mine.copy ? own_copy(*from, look.plan.own_species, cards) : card_to_edit(*from, cards);
 }
 
 /// The card as it would be saved: a new one gets its id by its name.

@@ -43,7 +43,7 @@ void work_out(SpeciesPageState& mine, const Look& look) {
     if (!next.empty() && next.front().severity <= Severity::strain) worked.stops = next.front();
   }
   worked.company = company_of(species, kinds);
-  worked.rest = rest_of_card(species);
+  worked.rest = rest_of_card(species, platform::asset("cards"));
 }
 
 /// Names, and what can be done with the kind.

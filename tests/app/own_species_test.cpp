@@ -92,7 +92,7 @@ TEST(OwnSpecies, AnImpossibleValueSaysOneSentenceAtItsField) {
   open_form(screen);
   fill_least(screen);
   fill(screen, "own.size.adult_tl_cm", "900");
-  EXPECT_TRUE(has(shown(screen, "own.error/size.adult_tl_cm")->label, "60 cm."))
+  EXPECT_TRUE(has(shown(screen, "own.error/size.adult_tl_cm")->label, "150 cm."))
       << shown(screen, "own.error/size.adult_tl_cm")->label;
   fill(screen, "own.size.adult_tl_cm", "6");
   EXPECT_EQ(shown(screen, "own.error/size.adult_tl_cm"), nullptr);

@@ -332,7 +332,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
     stops = stops || tab_stop;
     one_row(ui, look, row, *kind, mine, kind == kinds.front(), tab_stop, out);
   }
-  if (more && button(ui, "shelf.more", stack.take(more_height).inset(margin, 8).min(), "Show more").pressed) mine.page += 12;
+  if (more && button(ui, "shelf.next", stack.take(more_height).inset(margin, 8).min(), "Show more").pressed) mine.page += 12;
   end_column(ui, column, stack.at);
   draw_rule_down(pen, whole.right() - 1, whole.y, whole.bottom(), ui.palette->line);
   take_back(ui, look, whole, out);

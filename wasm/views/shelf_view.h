@@ -26,7 +26,7 @@ struct ShelfState {
 
 /// All kinds that there are, each with its room beside the plan as it is. Spots: `shelf.search`,
 /// `shelf.filter/has-room|small|shoals| shrimp`, `shelf.level/0..3`, `shelf.order`, `shelf.row/<species>`, and where nothing is
-/// found `shelf.closest`, `shelf.clear`, `shelf.own`; `shelf.more` where there are more than a page; `shelf.by_tap`,
+/// found `shelf.closest`, `shelf.clear`, `shelf.own`; `shelf.next` where there are more than a page; `shelf.by_tap`,
 /// `shelf.by_plan` while it judges by the tap; `shelf.part/0..3` for animals, wood and stone, plants, gear. One row is a stop of
 /// the Tab key, the arrow keys go from row to row.
 void draw_shelf(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out);

@@ -278,6 +278,13 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }
 
+/// Little while a hand is at work, so that its frames stay quick; more at other times, so that there are few.
+double slice_ms() {
+  const ImGuiIO& io = ImGui::GetIO();
+  const bool at_work = io.MouseDelta.x != 0 || io.MouseDelta.y != 0 || ImGui::IsMouseDown(ImGuiMouseButton_Left);
+  return at_work ? 4 : 16;
+}
+
 /// A slice of the work in each frame but the first, which is waited for. A plan that changes in the midst of a drag is not begun.
 void go_on(ShelfState& mine, const Look& look) {
   ShelfWork& work = mine.work;
@@ -288,7 +295,7 @@ void go_on(ShelfState& mine, const Look& look) {
   if (ImGui::GetFrameCount() <= 1)
     begin_work(work, plan, look.catalog, look.shown_bodies);
   else
-    work_on(work, plan, look.catalog, 4, look.shown_bodies);
+    work_on(work, plan, look.catalog, slice_ms(), look.shown_bodies);
   if (!work.done()) platform::wake(1);
 }
 

@@ -278,11 +278,12 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }
 
-/// Little while a hand is at work, so that its frames stay quick; more at other times, so that there are few.
+/// Little while a hand is at work, so that its frames stay quick; more at other times, so that there are few, above all where
+/// each takes long to come: on a slow device, in a tab that is not looked at.
 double slice_ms() {
   const ImGuiIO& io = ImGui::GetIO();
   const bool at_work = io.MouseDelta.x != 0 || io.MouseDelta.y != 0 || ImGui::IsMouseDown(ImGuiMouseButton_Left);
-  return at_work ? 4 : 16;
+  return at_work ? 4 : std::max(16.0, 800.0 * static_cast<double>(io.DeltaTime));
 }
 
 /// A slice of the work in each frame but the first, which is waited for. A plan that changes in the midst of a drag is not begun.

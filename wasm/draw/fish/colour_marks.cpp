@@ -47,6 +47,10 @@ void add_colour_marks(const Painter& paint, const AnimalLook& look) {
         const Spot upper[4] = {{0.02f, 0.6f}, {0.14f, 0.52f}, {0.3f, 0.62f}, {0.56f, 0.93f}},
                    middle[4] = {{0.025f, 0.76f}, {0.15f, 0.74f}, {0.3f, 0.8f}, {0.56f, 0.96f}},
                    lower[4] = {{0.03f, 0.97f}, {0.16f, 0.985f}, {0.3f, 0.99f}, {0.57f, 0.985f}};
+        if (!paint.detail.fine_marks) {
+          paint.patch(upper, lower, bright, bright, points);
+          break;
+        }
         paint.patch(upper, middle, scale_alpha(bright, 0.25f), bright, points);
         paint.patch(middle, lower, bright, bright, points);
         break;

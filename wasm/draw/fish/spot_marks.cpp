@@ -89,7 +89,7 @@ void add_spot_marks(const Painter& paint, const AnimalLook& look) {
     switch (one) {
       case Mark::dots:
         if (look.fins == Fins::fan && look.form == Form::livebearer) fan_dots(paint, mark);
-        scatter(paint, {0.12f, 0.98f, small ? 0.105f : 0.078f, small ? 0.066f : 0.05f, small ? 0.0185f : 0.0145f, 0.04f, 0.82f},
+        scatter(paint, {0.17f, 0.98f, small ? 0.105f : 0.078f, small ? 0.066f : 0.05f, small ? 0.0185f : 0.0145f, 0.04f, 0.8f},
                 small ? scale_alpha(mark, 0.85f) : mark);
         break;
       case Mark::spots:

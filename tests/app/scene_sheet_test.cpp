@@ -74,7 +74,7 @@ TEST(SceneSheet, DemoTankFromTheFrontAndFromAbove) {
         draw_plan_view(list, cache, {{45, 110 + front.y}, px_per_cm * 0.65f});
       });
       // With crowding about 1 200 more; a frame writes them all anew.
-      EXPECT_LT(easel.vertices(), std::string(name) == "riverbank.json" ? 20500 : 30200);
+      EXPECT_LT(easel.vertices(), std::string(name) == "riverbank.json" ? 20000 : 29500);
       EXPECT_GT(easel.vertices(), 5000);
       keep_shot(picture, std::string(name).substr(0, 5) + (theme == Theme::light ? "-light" : "-dark"));
     }

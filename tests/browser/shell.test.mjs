@@ -490,10 +490,11 @@ describe('kept on the device', () => {
     await keep(two, '{"plan":2}', '#p=two');
     await keep(one, '{"plan":1,"later":true}', '#p=one-later');
     await sleep(500);
-    await Promise.all([one, two].map(async tab => {
-      await tab.page.reload();
+    await Promise.all([one, two].map(tab => tab.page.reload()));
+    for (const tab of [one, two]) {
+      await tab.page.bringToFront();  // in the background it draws once a second
       await tab.running();
-    }));
+    }
     assert.equal(await draft(one), '{"plan":1,"later":true}');
     assert.equal(await draft(two), '{"plan":2}');
     await context.close();

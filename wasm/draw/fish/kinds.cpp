@@ -1,126 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include "draw/fish/kinds.h"
 
+#include "catalog/detail/words.h"
+
 namespace shoalwright {
 
-namespace {
+// The closed lists of the cards are in the order of the kinds; the marks of a card begin with "none", which is no mark.
+static_assert(form_list.size() == form_count && mark_list.size() == mark_count + 1);
 
-constexpr const char* form_words[form_count] = {"slim-tetra",
-                                                "deep-tetra",
-                                                "hatchet",
-                                                "rasbora",
-                                                "danio",
-                                                "barb",
-                                                "goldfish-fancy",
-                                                "goldfish-long",
-                                                "livebearer",
-                                                "molly",
-                                                "corydoras",
-                                                "sucker",
-                                                "pleco",
-                                                "eel-loach",
-                                                "deep-loach",
-                                                "labyrinth",
-                                                "fighter",
-                                                "dwarf-cichlid",
-                                                "angelfish",
-                                                "mbuna",
-                                                "rainbow-thread",
-                                                "killi",
-                                                "puffer",
-                                                "goby",
-                                                "shrimp",
-                                                "snail",
-                                                "frog",
-                                                "rainbowfish",
-                                                "blue-eye",
-                                                "ricefish",
-                                                "four-eyes",
-                                                "halfbeak",
-                                                "gar",
-                                                "pipefish",
-                                                "whisker-catfish",
-                                                "squeaker",
-                                                "shovelnose",
-                                                "shark-catfish",
-                                                "glass-catfish",
-                                                "banjo-catfish",
-                                                "talking-catfish",
-                                                "eel-catfish",
-                                                "electric-catfish",
-                                                "hoplo",
-                                                "whiptail",
-                                                "twig-catfish",
-                                                "knifefish",
-                                                "featherback",
-                                                "elephantnose",
-                                                "bichir",
-                                                "ropefish",
-                                                "lungfish",
-                                                "spiny-eel",
-                                                "sturgeon",
-                                                "arowana",
-                                                "butterflyfish",
-                                                "archerfish",
-                                                "moonfish",
-                                                "sunfish",
-                                                "leaffish",
-                                                "bush-fish",
-                                                "paradise-fish",
-                                                "wild-betta",
-                                                "snakehead",
-                                                "mudskipper",
-                                                "dragon-goby",
-                                                "large-cichlid",
-                                                "hump-cichlid",
-                                                "parrot-cichlid",
-                                                "discus",
-                                                "eartheater",
-                                                "hap",
-                                                "slim-cichlid",
-                                                "sardine-cichlid",
-                                                "shell-dweller",
-                                                "shark-minnow",
-                                                "torpedo-barb",
-                                                "algae-eater",
-                                                "hillstream",
-                                                "pacu",
-                                                "headstander",
-                                                "prochilodus",
-                                                "pencilfish",
-                                                "stingray",
-                                                "long-arm-shrimp",
-                                                "fan-shrimp",
-                                                "crayfish",
-                                                "crab",
-                                                "cone-snail",
-                                                "ramshorn",
-                                                "apple-snail",
-                                                "nerite",
-                                                "horned-nerite",
-                                                "limpet",
-                                                "mid-tetra",
-                                                "bristlenose"};
+const char* word_of(Form form) { return form_list[static_cast<std::size_t>(form)].data(); }
 
-constexpr const char* mark_words[mark_count] = {
-    "lateral-stripe", "half-stripe-red", "wedge",        "bars",          "tiger-bars",    "bands",      "dots",
-    "spots",          "reticulate",      "eye-band",     "tail-spot",     "dorsal-spot",   "dark-band",  "fin-edges",
-    "shell-stripes",  "honeycomb",       "glow-stripe",  "front-stripe",  "double-stripe", "stripes",    "back-stripe",
-    "hockey-stripe",  "slant-stripe",    "oblique-bars", "saddles",       "blotches",      "patches",    "maze",
-    "marbling",       "spangles",        "ocelli",       "tail-eye",      "shoulder-spot", "mid-spot",   "heart-spot",
-    "cheek-stripe",   "head-patch",      "throat",       "belly-patch",   "rear-half",     "collar",     "tail-colour",
-    "tail-edge",      "tail-tips",       "flag-tail",    "coloured-fins", "clear-fins",    "dark-edges", "pale-edges",
-    "pale-tips",      "fin-dots",        "dark-dorsal",  "bright-eye",    "no-eye",        "glass"};
-
-}  // namespace
-
-const char* word_of(Form form) { return form_words[static_cast<int>(form)]; }
-
-const char* word_of(Mark mark) { return mark_words[static_cast<int>(mark)]; }
+const char* word_of(Mark mark) { return mark_list[static_cast<std::size_t>(mark) + 1].data(); }
 
 bool form_from_word(const std::string& word, Form& form) {
   for (int i = 0; i < form_count; ++i) {
-    if (word == form_words[i]) {
+    if (word == form_list[static_cast<std::size_t>(i)]) {
       form = static_cast<Form>(i);
       return true;
     }
@@ -130,7 +24,7 @@ bool form_from_word(const std::string& word, Form& form) {
 
 bool mark_from_word(const std::string& word, Mark& mark) {
   for (int i = 0; i < mark_count; ++i) {
-    if (word == mark_words[i]) {
+    if (word == mark_list[static_cast<std::size_t>(i) + 1]) {
       mark = static_cast<Mark>(i);
       return true;
     }

@@ -207,14 +207,20 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   }
 }
 
-bool has_ring(const Ui& ui, const Species& species) { return ui.ring_id_before == "shelf.row/" + species.id; }
+/// Asked of every row in every frame: makes no text.
+bool is_row_of(std::string_view id, const Species& species) {
+  constexpr std::string_view row = "shelf.row/";
+  return id.starts_with(row) && id.substr(row.size()) == species.id;
+}
+
+bool has_ring(const Ui& ui, const Species& species) { return is_row_of(ui.ring_id_before, species); }
 
 /// A long shelf is mostly out of sight. Some rows beyond are there for the arrow keys, which scroll on from row to row, and the
 /// one that they are at.
 bool is_wanted(const Ui& ui, const Box& row, const Species& species) {
   constexpr float beyond = 4 * row_height;
   return ImGui::IsRectVisible({row.x, row.y - beyond}, {row.right(), row.bottom() + beyond}) || has_ring(ui, species) ||
-         ui.focus_wanted == "shelf.row/" + species.id;
+         is_row_of(ui.focus_wanted, species);
 }
 
 /// Nothing to show: says why, and what to press.

@@ -113,7 +113,11 @@ function start() {
           // What the second file holds is called through these until it is here; nothing does so before.
           imports.placeholder = new Proxy({}, { get: (_, name) => () => { throw new Error(`Part ${String(name)} of the planner is not here yet.`); } });
           const instance = await WebAssembly.instantiate(module, imports);
-          page.add_rest = async () => WebAssembly.instantiate(await get_rest(), { primary: instance.exports });
+          page.add_rest = async () => {
+            await WebAssembly.instantiate(await get_rest(), { primary: instance.exports });
+            document.body.dataset.rest = 'here';
+          };
+          if (page.assets.cards) await page.add_rest().catch(() => {});  // it has come already, for a plan that was kept
           receive(instance, module);  // the first frame is drawn in here
           setTimeout(add_faces, 100);
         }).catch(given_up);

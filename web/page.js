@@ -130,14 +130,12 @@ export const page = {
   /** Fetches the second file of the program. */
   fetch_rest() {
     document.body.dataset.rest = 'loading';
-    page.add_rest().then(() => {
-      document.body.dataset.rest = 'here';
-      program.rest();
-    }, () => {
+    page.add_rest().then(() => program.rest(), () => {
       document.body.dataset.rest = 'missing';
       trouble('A part of the planner could not be loaded. Check the connection, then try again.');
     });
   },
+  rest_here: () => document.body.dataset.rest === 'here' ? 'yes' : '',
   ready() {
     if (document.body.dataset.state !== 'loading') return;
     set_state('running');

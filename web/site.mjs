@@ -6,6 +6,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { FEATURES, split } from './split.mjs';
+import { move_constants } from './split_data.mjs';
 
 const from = path.dirname(fileURLToPath(import.meta.url));
 const [program, site, cards, ...faces] = process.argv.slice(2);
@@ -27,6 +28,7 @@ split(path.join(program, 'planner.wasm'), path.join(from, '../wasm/rest.txt'), p
 // A second round of the optimiser finds 3 KB that the linker's one leaves.
 for (const file of [program_code, rest_code])
   run('wasm-opt', '-Oz', '--converge', '-aimfs', '6', '-ocimfs', '300', '--strip-debug', ...FEATURES, file, '-o', file);
+move_constants(path.join(program, 'planner.wasm'), program_code, rest_code);
 // The cards of all species go along as a section of their own, so that they are of the same build as the program.
 fs.appendFileSync(rest_code, custom_section('cards', fs.readFileSync(cards)));
 

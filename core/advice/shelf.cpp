@@ -94,7 +94,7 @@ std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) {
   const Air air = air_of(plan_, stock, volume_, water.temperature_c.now);
   Found found(Found::Keep::findings_at_once);
   const Facts facts{plan_, catalog_, stock, volume_, water, room, bodies_, load, air};
-  for (const RuleRow& row : all_rules()) row.rule(facts, found);
+  for (const RuleRow& row : rules_with(catalog_)) row.rule(facts, found);
   return found.take_findings();
 }
 

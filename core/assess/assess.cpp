@@ -18,7 +18,7 @@ namespace {
 
 std::vector<Finding> find_all(const Facts& facts, Remedies remedies) {
   Found found(remedies == Remedies::searched ? Found::Keep::findings : Found::Keep::findings_at_once);
-  for (const RuleRow& row : all_rules()) row.rule(facts, found);
+  for (const RuleRow& row : rules_with(facts.catalog)) row.rule(facts, found);
   std::vector<Finding> findings = found.take_findings();
   sort_stable(findings, [](const Finding& a, const Finding& b) {
     return std::tie(a.severity, a.rule, a.species) < std::tie(b.severity, b.rule, b.species);

@@ -109,7 +109,7 @@ std::vector<Raised> LargestSearch::raised(const std::vector<Kept>& stock, OfKind
   const Facts facts{plan_, catalog_, stock, volume_, *kinds.water, room_, bodies_, load, air};
   std::vector<Raised> all;
   std::size_t of_kinds = 0;
-  for (const RuleRow& row : all_rules()) {
+  for (const RuleRow& row : rules_with(catalog_)) {
     if (row.of_kinds_only && !first) {
       const std::vector<Raised>& known = kinds.raised[of_kinds++];
       all.insert(all.end(), known.begin(), known.end());

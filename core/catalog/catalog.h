@@ -11,6 +11,7 @@ namespace shoalwright {
 /// What is known: all species, in order of their code. Read once, never changed.
 struct Catalog {
   std::vector<Species> species;
+  bool whole = true;  ///< false: of the first of the program's two files, which has the first cards and the first rules alone
 };
 
 /// By id, alias, accepted name or any synonym in use; space or hyphen, any case. Null when there is none.

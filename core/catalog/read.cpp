@@ -501,7 +501,11 @@ void sort_by_code(Catalog& catalog) {
 }  // namespace
 
 Catalog builtin_catalog() { return packed_catalog(builtin_cards()); }
-Catalog first_catalog() { return packed_catalog(first_cards()); }
+Catalog first_catalog() {
+  Catalog catalog = packed_catalog(first_cards());
+  catalog.whole = false;
+  return catalog;
+}
 
 Catalog packed_catalog(std::string_view packed) {
   const Json cards = unpack_json(packed);

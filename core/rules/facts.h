@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "catalog/catalog.h"
@@ -36,7 +37,10 @@ struct RuleRow {
   bool of_kinds_only = false;  ///< finds the same however many there are of each kind, as long as there is one
 };
 
-/// All rules, in the order of FORMATS section 4.
-const std::vector<RuleRow>& all_rules();
+/// Every rule there is.
+std::span<const RuleRow> all_rules();
+
+/// Those that judge a plan by this catalogue: all, or while it is not whole, the first ones (rules.cpp).
+std::span<const RuleRow> rules_with(const Catalog& catalog);
 
 }  // namespace shoalwright

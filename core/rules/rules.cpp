@@ -3,48 +3,60 @@
 
 namespace shoalwright {
 
-const std::vector<RuleRow>& all_rules() {
-  constexpr bool of_kinds_only = true;
-  static const std::vector<RuleRow> rules = {
-      {water_temperature, of_kinds_only},
-      {water_ph, of_kinds_only},
-      {water_gh, of_kinds_only},
-      {water_kh, of_kinds_only},
-      {water_unreachable, of_kinds_only},
-      {water_change_shock, of_kinds_only},
-      {kh_low},
-      {softened_water, of_kinds_only},
-      {acid, of_kinds_only},
-      {tap_disinfectant, of_kinds_only},
-      {private_water, of_kinds_only},
-      {brackish, of_kinds_only},
-      {group_size},
-      {territory},
-      {adult_size, of_kinds_only},
-      {unknown_species, of_kinds_only},
-      {tank_length, of_kinds_only},
-      {tank_width, of_kinds_only},
-      {tank_height, of_kinds_only},
-      {tank_volume},
-      {swim_lane, of_kinds_only},
-      {crowding},
-      {substrate, of_kinds_only},
-      {cover},
-      {wood_needed, of_kinds_only},
-      {lid, of_kinds_only},
-      {current, of_kinds_only},
-      {load},
-      {nitrate},
-      {ammonia, of_kinds_only},
-      {oxygen},
-      {filter},
-      {cycle, of_kinds_only},
-      {mature_tank, of_kinds_only},
-      {heater, of_kinds_only},
-      {empty, of_kinds_only},
-      {unknown_input, of_kinds_only},
-  };
-  return rules;
+namespace {
+
+constexpr bool of_kinds_only = true;
+
+/// The first rules are those that a first look at the planner needs. The others come with the second of the page's two files:
+/// each stands in wasm/rest.txt too.
+constexpr RuleRow rules[] = {
+    {water_temperature, of_kinds_only},
+    {water_ph, of_kinds_only},
+    {water_gh, of_kinds_only},
+    {water_kh, of_kinds_only},
+    {group_size},
+    {territory},
+    {tank_length, of_kinds_only},
+    {tank_width, of_kinds_only},
+    {tank_height, of_kinds_only},
+    {tank_volume},
+    {swim_lane, of_kinds_only},
+    {crowding},
+    {cover},
+    {load},
+    {nitrate},
+    {oxygen},
+    {tap_disinfectant, of_kinds_only},
+    {empty, of_kinds_only},
+
+    {water_unreachable, of_kinds_only},
+    {water_change_shock, of_kinds_only},
+    {kh_low},
+    {softened_water, of_kinds_only},
+    {acid, of_kinds_only},
+    {private_water, of_kinds_only},
+    {brackish, of_kinds_only},
+    {adult_size, of_kinds_only},
+    {unknown_species, of_kinds_only},
+    {substrate, of_kinds_only},
+    {wood_needed, of_kinds_only},
+    {lid, of_kinds_only},
+    {current, of_kinds_only},
+    {ammonia, of_kinds_only},
+    {filter},
+    {cycle, of_kinds_only},
+    {mature_tank, of_kinds_only},
+    {heater, of_kinds_only},
+    {unknown_input, of_kinds_only},
+};
+constexpr std::size_t first_rules = 18;
+
+}  // namespace
+
+std::span<const RuleRow> all_rules() { return rules; }
+
+std::span<const RuleRow> rules_with(const Catalog& catalog) {
+  return std::span(rules).first(catalog.whole ? std::size(rules) : first_rules);
 }
 
 }  // namespace shoalwright

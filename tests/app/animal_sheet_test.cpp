@@ -7,6 +7,7 @@
 
 #include "app/easel.h"
 #include "catalog/built_in.h"
+#include "catalog/builtin.h"
 #include "draw/fish/animal.h"
 #include "draw/fish/shape.h"
 
@@ -84,6 +85,15 @@ int dark_runs(const Picture& picture, int y, int least) {
     run = 0;
   }
   return runs;
+}
+
+// The page's first file has the shapes that its cards need, and no others.
+TEST(Animals, TheFirstCardsAreDrawnByTheFirstFile) {
+  std::set<Form> worn;
+  for (const Species& species : first_catalog().species) worn.insert(animal_look(species.look).form);
+  for (int form = 0; form < form_count; ++form)
+    EXPECT_EQ(is_drawn_by_first(static_cast<Form>(form)), worn.contains(static_cast<Form>(form)))
+        << word_of(static_cast<Form>(form));
 }
 
 TEST(Animals, EveryFormHasAtLeastThirtyStations) {

@@ -163,7 +163,7 @@ namespace {
 
 bool read_cards(App& app) {
   const std::string_view cards = platform::asset("cards");
-  if (cards.empty()) return false;
+  if (cards.empty() || !platform::rest_is_here()) return false;
   app.catalog = packed_catalog(cards);
   return app.whole_catalogue = true;
 }
@@ -179,6 +179,7 @@ void take_catalogue(App& app) {
   app.views.shelf.rows = {};
   app.views.tank.shoals.clear();
   app.views.tank.placed = {};
+  app.animals = {};
   if (!read_cards(app)) return;
   if (app.held) app.held->species = species_of(look_at(app), in_hand);
   look_over(app, Remedies::at_once);

@@ -233,6 +233,7 @@ void run(Listener listener) {
     io.BackendFlags |= ImGuiBackendFlags_RendererHasTextures | ImGuiBackendFlags_RendererHasVtxOffset;
   browser_listen();                                    // sends size and device before it returns
   io.ConfigMacOSXBehaviors = s.device_now.apple_keys;  // Dear ImGui decides it when compiled, which WASM cannot know
+  s.rest = !ask("rest_here").empty();
   s.listener.start();
   const std::string link = ask("link_at_start");
   if (!link.empty() && s.listener.link) s.listener.link(link);

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "draw/fish/shape.h"
+#include "platform/platform.h"
 
 namespace shoalwright {
 
@@ -25,16 +26,8 @@ ImU32 mark_colour(const AnimalLook& look) {
 
 Mesh mesh_of(const AnimalLook& look, bool silhouette, int level) {
   const Coat coat = silhouette ? silhouette_coat() : coat_of(look);
-  switch (build_of(look.form)) {
-    case Build::fish: return fish_mesh(look, coat, level);
-    case Build::shrimp: return shrimp_mesh(look, coat, level);
-    case Build::crayfish: return crayfish_mesh(look, coat, level);
-    case Build::crab: return crab_mesh(look, coat, level);
-    case Build::snail: return snail_mesh(look, coat, level);
-    case Build::frog: return frog_mesh(look, coat, level);
-    case Build::ray: return ray_mesh(look, coat, level);
-  }
-  return {};
+  if (is_drawn_by_first(look.form)) return fish_mesh(look, coat, level);
+  return platform::have_rest() ? later_mesh(look, coat, level) : Mesh{};
 }
 
 int level_for(float length_px) { return length_px < 17 ? 0 : length_px < 52 ? 1 : length_px < 120 ? 2 : 3; }
@@ -123,7 +116,7 @@ Reach reach_of(const Animal& animal) {
     reach.below = std::max(reach.below, -v.y);
     reach.above = std::max(reach.above, v.y);
   }
-  animal.reach = reach;
+  if (!silhouette_of(animal).empty()) animal.reach = reach;
   return reach;
 }
 

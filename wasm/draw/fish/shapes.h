@@ -86,6 +86,14 @@ constexpr Outline rounded(double reach, double half) {
           {1 + (reach - 1) * 0.45, -half * 0.98}};
 }
 
+struct TableOf {
+  Form form = Form::slim_tetra;
+  const ShapeData* table = nullptr;
+};
+
+/// The table of a form that the program's second file has, null for one that is no fish. Only when platform::have_rest().
+const ShapeData* later_table(Form form);
+
 extern const ShapeData slim_tetra_shape;
 extern const ShapeData deep_tetra_shape;
 extern const ShapeData hatchet_shape;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "draw/fish/animal.h"
+#include "draw/fish/made_shape.h"
 #include "draw/fish/shapes.h"
 
 namespace shoalwright {
@@ -73,10 +74,11 @@ constexpr TableOf tables[] = {{Form::deep_loach, &deep_loach_shape},
 
 }  // namespace
 
-[[gnu::noinline]] const ShapeData* later_table(Form form) {
+[[gnu::noinline]] FishShape later_shape(Form form) {
+  const ShapeData* table = &slim_tetra_shape;
   for (const TableOf& one : tables)
-    if (one.form == form) return one.table;
-  return nullptr;
+    if (one.form == form) table = one.table;
+  return made(*table);
 }
 
 [[gnu::noinline]] Mesh later_mesh(const AnimalLook& look, const Coat& coat, int level) {

@@ -91,8 +91,8 @@ struct TableOf {
   const ShapeData* table = nullptr;
 };
 
-/// The table of a form that the program's second file has, null for one that is no fish. Only when platform::have_rest().
-const ShapeData* later_table(Form form);
+/// The shape of a form that the program's second file has. Only when platform::have_rest().
+FishShape later_shape(Form form);
 
 extern const ShapeData slim_tetra_shape;
 extern const ShapeData deep_tetra_shape;

@@ -17,12 +17,14 @@ std::optional<Error> offer_error(const Offer& offer, const StockProblem& problem
   if (!(offer.most <= most_animals)) return wrong(place + "/most", ": more than a million animals.");
   if (!is_score(offer.present)) return wrong(place + "/present", ": not a score of at most 1e9.");
   if (!is_score(offer.each)) return wrong(place + "/each", ": not a score of at most 1e9.");
-  if (offer.needs.size() != problem.capacities.size()) return wrong(place + "/needs", ": one number for each capacity is expected.");
+  if (offer.needs.size() != problem.capacities.size())
+    return wrong(place + "/needs", ": one number for each capacity is expected.");
   for (double need : offer.needs)
     if (!not_negative(need)) return wrong(place + "/needs", ": numbers of 0 or more are expected.");
   if (offer.water.size() != problem.water.size()) return wrong(place + "/water", ": one range for each water axis is expected.");
   for (const Range& range : offer.water)
-    if (!std::isfinite(range.low) || !std::isfinite(range.high)) return wrong(place + "/water", ": a range of two numbers is expected.");
+    if (!std::isfinite(range.low) || !std::isfinite(range.high))
+      return wrong(place + "/water", ": a range of two numbers is expected.");
   return std::nullopt;
 }
 

@@ -12,7 +12,8 @@ namespace {
 using namespace search_detail;
 
 bool has(const StockFound& stock, int species) {
-  return std::any_of(stock.groups.begin(), stock.groups.end(), [&](const GroupChosen& group) { return group.species == species; });
+  return std::any_of(stock.groups.begin(), stock.groups.end(),
+                     [&](const GroupChosen& group) { return group.species == species; });
 }
 
 bool differs(const StockFound& stock, const std::vector<StockFound>& others, int differ) {

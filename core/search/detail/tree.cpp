@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+
+#include "search/detail/improve.h"
+#include "search/detail/offer.h"
 
 namespace shoalwright::search_detail {
 
@@ -11,46 +13,12 @@ namespace {
 
 constexpr int root_steps = 200, node_steps = 6;
 
-/// A node must be able to beat this.
-double to_beat(const SearchState& state) {
-  if (!state.has_best) return -std::numeric_limits<double>::infinity();
-  const double best = state.best.score;
-  return state.model.step > 0 ? best + state.model.step * (1 - 1e-6) : best + 1e-9 * std::max(1.0, std::fabs(best));
+Aim aim_of(const SearchState& state, int steps) {
+  return {.score = to_beat(state), .factor = state.bound_factor, .steps = steps};
 }
-
-Aim aim_of(const SearchState& state, int steps) { return {.score = to_beat(state), .factor = state.bound_factor, .steps = steps}; }
 
 int free_places(const SearchState& state, const Node& node) {
   return state.model.most_species - static_cast<int>(node.chosen.size());
-}
-
-bool keeps_capacities(const Model& model, const std::vector<Count>& stock) {
-  for (int k = 0; k < model.capacities; ++k) {
-    double taken = 0;
-    for (const Count& group : stock) taken += model.share(group.at)[k] * group.count;
-    if (!(taken <= 1 + capacity_tolerance)) return false;
-  }
-  return true;
-}
-
-bool differs_enough(const SearchState& state, const std::vector<Count>& stock) {
-  return std::all_of(state.earlier.begin(), state.earlier.end(), [&](const std::vector<char>& other) {
-    return std::count_if(stock.begin(), stock.end(), [&](const Count& group) { return !other[group.at]; }) >= state.asked.differ;
-  });
-}
-
-/// Keeps a stock of fitting species if it is the best yet.
-void offer(SearchState& state, std::vector<Count> stock) {
-  const Model& model = state.model;
-  std::sort(stock.begin(), stock.end(), [](const Count& a, const Count& b) { return a.at < b.at; });
-  double score = 0;
-  for (const Count& group : stock) score += model.present[group.at] + model.each[group.at] * group.count;
-  if (state.has_best && !(score > state.best.score)) return;
-  if (!keeps_capacities(model, stock) || !differs_enough(state, stock)) return;
-  state.has_best = true;
-  state.best = {.score = score};
-  for (const Count& group : stock) state.best.groups.push_back({model.origin[group.at], group.count});
-  state.others.push_back(state.best);
 }
 
 /// Species that have still to come because earlier stocks lack them. False when they cannot all come in.
@@ -97,7 +65,9 @@ bool open_node(SearchState& state, Node& node, bool root) {
     if (!cut_by_prices(node, aim, state.desk)) break;
     if (!cut_by_capacity(model, node)) return false;
   }
-  offer(state, round_off(model, node, node.open.empty() ? 0 : places));
+  if (root) state.root = node;
+  const bool better = offer(state, round_off(model, node, node.open.empty() ? 0 : places));
+  if (better || root) improve(state);
   if (!node.open.empty()) return true;
   return may_stay_as_it_is(node) && choose_split(model, node) && node.bound > to_beat(state);
 }

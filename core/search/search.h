@@ -37,7 +37,7 @@ struct SearchLimits {
   std::int64_t work = std::numeric_limits<std::int64_t>::max();
   std::function<bool()> stop;  ///< asked about every `work_between_stops`; true ends the search
 };
-inline constexpr std::int64_t work_between_stops = 50'000;
+inline constexpr std::int64_t work_between_stops = 10'000;
 
 struct StocksFound {
   /// In the order of StocksAsked. Without `must` the empty stock is always one, score 0. None at all and proven: species that

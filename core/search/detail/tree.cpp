@@ -11,7 +11,7 @@ namespace shoalwright::search_detail {
 
 namespace {
 
-constexpr int root_steps = 200, node_steps = 6;
+constexpr int root_steps = 200, node_steps = 12;
 
 Aim aim_of(const SearchState& state, int steps) {
   return {.score = to_beat(state), .factor = state.bound_factor, .steps = steps};

@@ -43,7 +43,9 @@ const print = (what, figure, budget, ok) => {
 for (const [name, optimum, , solver] of problems) {
   const text = problem_text(name), solver_s = Number(solver), native_s = [], wasm_s = [];
   for (let run = 0; run < runs; run++) {
-    for (const [answer, seconds] of [[natively(text), native_s], [in_wasm(text), wasm_s]]) {
+    const native = natively(text), wasm = in_wasm(text);
+    if (JSON.stringify(native.chosen) !== JSON.stringify(wasm.chosen)) print(name + ', another stock in WASM', 1, 0, false);
+    for (const [answer, seconds] of [[native, native_s], [wasm, wasm_s]]) {
       if (answer.optimum !== Number(optimum) || !answer.proven) print(name, answer.optimum, optimum, false);
       seconds.push(answer.seconds);
     }

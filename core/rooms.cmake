@@ -10,7 +10,8 @@ room(scape    USES units notebook catalog plan tank)                 # grid of t
 room(water    USES units notebook catalog plan)                      # windows, water changes, carbonate system, ammonia, oxygen, salts, cycle
 room(stocking USES units notebook catalog plan tank scape water)     # bodies, crowding, lanes, load
 room(swim     USES units notebook catalog plan tank scape water stocking)  # fish that swim
+room(search   USES units)                                             # which stock is best, of a problem in plain numbers
 room(rules    USES units notebook catalog plan tank scape water stocking)  # one finding a file, and the table of rules
 room(assess   USES units notebook catalog plan tank scape water stocking rules)
 room(advice   USES units notebook catalog plan edit tank scape water stocking rules assess)
-room(share    USES units notebook catalog plan edit tank scape water stocking rules assess advice)  # JSON and links in and out
+room(share    USES units notebook catalog plan edit tank scape water stocking search rules assess advice)  # JSON and links in and out

@@ -50,4 +50,13 @@ EMSCRIPTEN_KEEPALIVE const char* open_link(const char* link) {
   return plan ? say(plan_json(*plan)) : say(plan.error());
 }
 
+/// The best stock of a problem (FORMATS section 6, `fill --instance`); the time is that of reading it and of the search.
+EMSCRIPTEN_KEEPALIVE const char* fill_instance(const char* problem_text) {
+  const double start_ms = emscripten_get_now();
+  const Result<StockProblem> problem = read_stock_problem(problem_text);
+  if (!problem) return say(problem.error());
+  const StocksFound found = find_stocks(*problem);
+  return say(fill_instance_json(found, (emscripten_get_now() - start_ms) / 1000));
+}
+
 }  // extern "C"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "tool/commands.h"
 
+#include <chrono>
 #include <cstdio>
 
 #include "catalog/builtin.h"
@@ -49,6 +50,18 @@ Answer link_file(const Catalog& catalog, const std::string& path) {
   return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
 }
 
+/// The best stock of a problem; the time is that of reading it and of the search.
+Answer fill_instance(const std::string& path) {
+  const auto start = std::chrono::steady_clock::now();
+  const Result<std::string> text = read_file(path);
+  if (!text) return refuse(text.error());
+  const Result<StockProblem> problem = read_stock_problem(*text);
+  if (!problem) return refuse(problem.error());
+  const StocksFound found = find_stocks(*problem);
+  return Answer{.out =
+                    fill_instance_json(found, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count())};
+}
+
 /// How many of a kind the plan can hold, and what stops the next one.
 Answer largest_in_file(const Catalog& catalog, const std::string& path, const std::string& name) {
   const Result<Plan> plan = read_plan_file(path);
@@ -89,16 +102,17 @@ Answer check_file(const std::string& path) {
 
 Answer run_command(const std::vector<std::string>& arguments) {
   const std::string command = arguments.empty() ? "" : arguments[0];
-  const bool known = command == "largest"
-                         ? arguments.size() == 3
+  const bool instance = command == "fill" && arguments.size() == 3 && arguments[1] == "--instance";
+  const bool known = command == "largest" || command == "fill"
+                         ? instance || (command == "largest" && arguments.size() == 3)
                          : arguments.size() == 2 && (command == "assess" || command == "link" || command == "recipe" ||
                                                      command == "open" || command == "check");
   if (!known)
     return Answer{.code = bad_input,
                   .error =
-                      "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal recipe PLAN.json, shoal link "
-                      "PLAN.json, shoal open LINK or "
-                      "shoal check TABLE.csv; - reads stdin."};
+                      "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal recipe PLAN.json, shoal fill "
+                      "--instance FILE, shoal link PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
+  if (instance) return fill_instance(arguments[2]);
   if (command == "check") return check_file(arguments[1]);
   const Catalog catalog = builtin_catalog();
   if (command == "assess") return assess_file(catalog, arguments[1]);

@@ -70,6 +70,19 @@ TEST(Helper, TellsTheRecipeAsTheCoreDoes) {
   expect_refused(run_command({"recipe", plan_path("there-is-none.json")}), "cannot be opened");
 }
 
+TEST(Helper, FillsAStoredProblemToItsOptimum) {
+  const std::string path = std::string(SHOALWRIGHT_TESTS_DIR) + "/problems/n60-k6-v120-hard.json";
+  const Answer answer = run_command({"fill", "--instance", path});
+  ASSERT_EQ(answer.code, 0) << answer.error;
+  const std::string start = R"({"optimum":1282,"proven":true,"chosen":{")";
+  EXPECT_EQ(answer.out.compare(0, start.size(), start), 0) << answer.out;
+  EXPECT_NE(answer.out.find("},\"seconds\":"), std::string::npos) << answer.out;
+  expect_refused(run_command({"fill"}), "Use: ");
+  expect_refused(run_command({"fill", "--instance"}), "Use: ");
+  expect_refused(run_command({"fill", "--problem", path}), "Use: ");
+  expect_refused(run_command({"fill", "--instance", plan_path("minimal.json")}), "choose-groups-1");
+}
+
 TEST(Helper, RefusesBadInputByOneSentence) {
   expect_refused(run_command({}), "Use: shoal assess");
   expect_refused(run_command({"assess"}), "Use: ");

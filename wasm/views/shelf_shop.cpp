@@ -54,8 +54,8 @@ Box draw_shop_line(Ui& ui, const Look& look, Box box, ShelfState& mine, Actions&
   const int has = static_cast<int>(shop.size()), fits = with_room(answers);
   const std::string first =
       has == 0 ? "My shop has: nothing ticked" : "My shop has " + std::to_string(has) + (has == 1 ? " kind" : " kinds");
-  const std::string second = mine.ticking ? "Press rows to tick them; search works"
-                                          : std::to_string(fits) + (fits == 1 ? " has room" : " have room") + " in this tank";
+  const std::string second =
+      mine.ticking ? "Press a row to tick it" : std::to_string(fits) + (fits == 1 ? " has room" : " have room") + " in this tank";
   const ButtonLook button_look{.kind = mine.ticking ? ButtonKind::primary : ButtonKind::secondary, .small = true};
   const std::string_view word = mine.ticking ? "Done" : "Tick kinds";
   const float width = button_width(ui, word, button_look);

@@ -111,7 +111,7 @@ TEST(MyShop, IsTickedOnTheShelfKeptOnTheDeviceAndShownAlone) {
   screen.click("shelf.shop/tick");
   screen.rest();
   EXPECT_GT(shown_with(screen, "shelf.row/").size(), 5u) << "all kinds, to be ticked";
-  for (const std::pair<const char*, const char*> one :
+  for (const std::pair<const char*, const char*>& one :
        {std::pair("Paracheirodon innesi", "paracheirodon-innesi"), std::pair("guppy", "poecilia-reticulata"),
         std::pair("bala shark", "balantiocheilos-melanopterus")}) {
     search_for(screen, one.first);

@@ -51,6 +51,8 @@ std::vector<std::string> names_of(const ShelfFilter& filter) {
   if (filter.small) names.push_back("Small");
   if (filter.shoals) names.push_back("Shoals");
   if (filter.shrimp) names.push_back("Shrimp");
+  if (filter.in_shop) names.push_back("My shop");
+  if (!filter.group.empty()) names.push_back(filter.group);
   constexpr std::array<const char*, 4> levels = {"Surface", "Upper", "Middle", "Floor"};
   for (std::size_t i = 0; i < levels.size(); ++i)
     if (filter.levels[i]) names.push_back(levels[i]);
@@ -62,11 +64,26 @@ bool passes(const ShelfFilter& filter, const Species& species, const ShelfAnswer
   if (filter.small && !is_small(species)) return false;
   if (filter.shoals && !has_company(species)) return false;
   if (filter.shrimp && species.kind != "shrimp" && species.kind != "snail") return false;
+  if (filter.in_shop && !is_ticked(filter.shop, species.id)) return false;
+  if (!filter.group.empty() && species.group != filter.group) return false;
   const std::array<bool, 4>& wanted = filter.levels;
   if (!wanted[0] && !wanted[1] && !wanted[2] && !wanted[3]) return true;
   const SwimLevels levels = swim_levels(species);
   return (wanted[0] && levels.surface) || (wanted[1] && levels.upper) || (wanted[2] && levels.middle) ||
          (wanted[3] && levels.floor);
+}
+
+bool is_ticked(const std::vector<std::string>& list, std::string_view species) {
+  return std::find(list.begin(), list.end(), species) != list.end();
+}
+
+void tick(std::vector<std::string>& list, const std::string& species) {
+  if (std::erase(list, species) == 0) list.push_back(species);
+}
+
+int with_room(std::span<const ShelfAnswer* const> answers) {
+  return static_cast<int>(std::count_if(answers.begin(), answers.end(),
+                                        [](const ShelfAnswer* answer) { return answer && answer->room_for.value_or(0) > 0; }));
 }
 
 void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order) {

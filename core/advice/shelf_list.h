@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,11 +21,14 @@ SwimLevels swim_levels(const Species& species);
 
 /// Which kinds are shown. Chips add up; of the levels any that is on will do, none on means all.
 struct ShelfFilter {
-  bool has_room = false;         ///< at least one more fits
-  bool small = false;            ///< grows to 5 cm or less
-  bool shoals = false;           ///< lives in a shoal, loose company or a colony
-  bool shrimp = false;           ///< shrimps and snails
-  std::array<bool, 4> levels{};  ///< surface, upper, middle, floor
+  bool has_room = false;               ///< at least one more fits
+  bool small = false;                  ///< grows to 5 cm or less
+  bool shoals = false;                 ///< lives in a shoal, loose company or a colony
+  bool shrimp = false;                 ///< shrimps and snails
+  bool in_shop = false;                ///< stands on the keeper's list of what a shop has
+  std::array<bool, 4> levels{};        ///< surface, upper, middle, floor
+  std::string group;                   ///< of this group of the catalogue; empty: of any
+  std::vector<std::string> shop = {};  ///< that list, species ids
   bool operator==(const ShelfFilter&) const = default;
 };
 
@@ -33,6 +37,13 @@ std::vector<std::string> names_of(const ShelfFilter& filter);
 
 /// Whether a kind passes. `answer` null: not worked out yet, which passes `has_room` too, so that nothing is hidden on a guess.
 bool passes(const ShelfFilter& filter, const Species& species, const ShelfAnswer* answer);
+
+/// Takes a kind into a list of ids, or out of it where it stands there. The list stays as it was ticked.
+void tick(std::vector<std::string>& list, const std::string& species);
+bool is_ticked(const std::vector<std::string>& list, std::string_view species);
+
+/// How many kinds of the list have room for one more at least; a kind without an answer counts for none.
+int with_room(std::span<const ShelfAnswer* const> answers);
 
 enum class ShelfOrder { closest_first, name, size };
 

@@ -10,7 +10,9 @@
 #include "rules/shares.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "stocking/limits.h"
 #include "stocking/spill.h"
+#include "units/power.h"
 
 namespace shoalwright {
 
@@ -33,6 +35,26 @@ std::vector<Part> only(std::vector<Part> parts, Holders holders) {
                              }),
               parts.end());
   return parts;
+}
+
+/// Part of a crowding that holds whatever shape kinds of unknown shape have: an eel shape wants the least room for its length.
+double certain_part(const std::vector<Part>& parts) {
+  double all = 0, certain = 0;
+  for (const Part& part : parts) {
+    all += part.amount;
+    certain += part.amount * (part.kept->species->size.body == Body::unknown ? raised(eel_length_share, room_length_power) : 1);
+  }
+  return all > 0 ? certain / all : 1;
+}
+
+/// A shape that nobody gave makes no strain: what would be one is a watch, unless it is one for every shape.
+/// `parts` is asked only then, since a search over counts grades often.
+template <class Parts>
+std::optional<Severity> grade_of(double share, const Steps& steps, Parts parts) {
+  const std::optional<Severity> severity = grade(rounded(share), steps);
+  if (!severity || *severity >= Severity::watch) return severity;
+  const std::optional<Severity> certain = grade(rounded(share * certain_part(parts())), steps);
+  return certain && *certain < Severity::watch ? certain : Severity::watch;
 }
 
 // Down to where no more than a note is said.
@@ -130,12 +152,12 @@ void crowding(const Facts& facts, Found& out) {
   const Steps& steps = in_view(limits::crowding, plan.strictness);
   std::optional<Severity> of_floor;
   if (facts.room.floor_crowding && !only(floor_parts(facts), Holders::no).empty()) {
-    of_floor = grade(rounded(*facts.room.floor_crowding), steps);
+    of_floor = grade_of(*facts.room.floor_crowding, steps, [&] { return floor_parts(facts); });
     if (of_floor) of_floor = unless_floor_assumed(plan, *of_floor);
   }
   for (std::size_t layer = 0; layer < 3; ++layer) {
     const std::optional<double>& share = facts.room.layers[layer].crowding;
-    std::optional<Severity> severity = share ? grade(rounded(*share), steps) : std::nullopt;
+    std::optional<Severity> severity = share ? grade_of(*share, steps, [&] { return layer_parts(facts, layer); }) : std::nullopt;
     if (severity) severity = not_on_a_guess(plan, *severity);
     const bool bottom = layer == 2;
     if (bottom && of_floor &&

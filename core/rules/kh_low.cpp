@@ -47,6 +47,9 @@ bool soft_kind(const Kept& kept) {
   return best && best->low < limits::soft_kind_kh_dkh;
 }
 
+// A kind whose best KH nobody gave may be one of them: with it low KH is not known to be wrong.
+bool may_be_soft(const Kept& kept) { return !kept.species || !kept.species->water.kh_dkh.ideal; }
+
 std::string say_weeks(double weeks) {
   constexpr double years = 52;
   if (weeks >= 2 * years) return amount(weeks / years, 0, "years");
@@ -102,7 +105,7 @@ void kh_low(const Facts& facts, Found& out) {
   std::optional<Severity> severity = grade(short_by, limits::kh_left_short);
   if (!severity) return;
   const bool meant = std::any_of(facts.stock.begin(), facts.stock.end(), soft_kind);
-  if (meant) severity = at_most(*severity, Severity::watch);
+  if (meant || std::any_of(facts.stock.begin(), facts.stock.end(), may_be_soft)) severity = at_most(*severity, Severity::watch);
   // Where new water alone has too little, more animals are not what makes it so.
   const bool by_source = fall->kh < limits::kh_left_least_dkh - limits::kh_left_short.strain;
   out.add("kh-low", *severity, "", by_source ? 0 : short_by, [&](Finding& finding) { tell(facts, *fall, meant, finding); });

@@ -19,13 +19,14 @@ namespace {
 enum class Feeds { by_mouthfuls, with_barbels, over_fine, anywhere };
 
 // The card says how fine, not why; the why follows from its group. Cichlids that want sand take it by mouthfuls and let it out
-// through the gills, all others that want it search or burrow in it. Of kinds that want it fine, corydoras and loaches have
-// barbels to wear; the others (dwarf frogs, small gobies, rock cichlids) only live better on it.
+// through the gills, all others that want it search or burrow in it. Of kinds that want it fine, corydoras, loaches and
+// catfish have barbels to wear; the others (dwarf frogs, small gobies, rock cichlids) only live better on it.
 Feeds feeding_of(const Species& species) {
   const std::string& bed = species.needs.substrate;
   if (bed == "sand") return species.group == "cichlids" ? Feeds::by_mouthfuls : Feeds::with_barbels;
   if (bed != "fine") return Feeds::anywhere;
-  return species.group == "corydoras" || species.group == "loaches" ? Feeds::with_barbels : Feeds::over_fine;
+  return species.group == "corydoras" || species.group == "loaches" || species.group == "catfish" ? Feeds::with_barbels
+                                                                                                  : Feeds::over_fine;
 }
 
 // Smooth gravel and soil under barbels divide the trade: lenient and usual keepers take them.

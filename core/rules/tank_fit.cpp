@@ -26,6 +26,9 @@ double empty_run_cm(const Facts& facts, const Species& species) {
 // Rounded, so that a tank that has just what is asked has it whichever unit its measures were typed in.
 Fit fit_of(double have, double asked) { return {rounded(have), rounded(asked), std::nullopt}; }
 
+// Of a kind whose shape is not known: eel shapes want shorter runs, and what is too short for every shape is too short for it.
+bool may_be_eel(const Species& species) { return species.size.body == Body::unknown; }
+
 // Without any open water there is no run to judge, in whatever tank: crowding-mid says so.
 bool is_dry(const Facts& facts) { return !(facts.room.open_l > 0); }
 
@@ -43,10 +46,12 @@ std::optional<Severity> least_severity(double have, double asked, double error_s
 Fit lane_fit(const Facts& facts, const Species& species) {
   Fit fit = fit_of(run_cm(facts, species), lane_needed_cm(species));
   if (!(fit.asked > 0) || fit.have >= lane_quiet_from * fit.asked || is_dry(facts)) return fit;
+  const bool known = !may_be_eel(species) || fit.have < rounded(eel_lane_bl * lane_watch_from * species.size.adult_tl_cm);
   if (fit.have >= rounded(lane_note_from * fit.asked))
     fit.severity = Severity::note;
   else
-    fit.severity = fit.have >= rounded(lane_watch_from * fit.asked) ? Severity::watch : Severity::strain;
+    fit.severity = fit.have >= rounded(bearable_lane_cm(species)) ? Severity::watch : Severity::strain;
+  if (!known) fit.severity = at_most(*fit.severity, Severity::watch);
   return fit;
 }
 
@@ -54,7 +59,8 @@ Fit empty_run_fit(const Facts& facts, const Species& species) {
   Fit fit = fit_of(empty_run_cm(facts, species), lane_needed_cm(species));
   const Fit card = least_length_fit(facts, species);
   if (is_dry(facts) || (card.asked > 0 && card.have >= card.asked)) return fit;
-  if (fit.asked > 0 && fit.have < rounded(lane_harm_below * fit.asked))
+  const double asked = may_be_eel(species) ? std::min(fit.asked, eel_lane_bl * species.size.adult_tl_cm) : fit.asked;
+  if (fit.asked > 0 && fit.have < rounded(lane_harm_below * asked))
     fit.severity = unless_floor_assumed(facts.plan, Severity::harm);
   return fit;
 }

@@ -20,7 +20,7 @@ std::string cm(double value) { return amount(value, 1, "cm"); }
 std::string adult(const Kept& kept) { return "it grows to " + cm(kept.species->size.adult_tl_cm); }
 
 // What a larger tank gives a kind at least: no worse than a watch.
-double bearable_run_cm(const Kept& kept) { return lane_watch_from * lane_needed_cm(*kept.species); }
+double bearable_run_cm(const Kept& kept) { return bearable_lane_cm(*kept.species); }
 
 void tell_length(const Facts& facts, const Kept& kept, const Fit& run, const Fit& least, Finding& finding) {
   concern(finding, {&kept});
@@ -43,8 +43,8 @@ void tell_length(const Facts& facts, const Kept& kept, const Fit& run, const Fit
 bool remedy_by_move(const Facts& facts, const Kept& kept, const Fit& fit, Finding& finding) {
   const std::size_t level = main_layer(depth_shares(*kept.species));
   std::vector<double> wanted_cm;
-  for (const double share : {lane_quiet_from, lane_note_from, lane_watch_from})
-    if (share * fit.asked > fit.have) wanted_cm.push_back(share * fit.asked);
+  for (const double run_cm : {lane_quiet_from * fit.asked, lane_note_from * fit.asked, bearable_run_cm(kept)})
+    if (run_cm > fit.have) wanted_cm.push_back(run_cm);
   const auto move = least_lane_move(facts, body_size_of(*kept.species), level, wanted_cm);
   if (!move) {
     const auto levelling = least_lane_levelling(facts, body_size_of(*kept.species), level, wanted_cm);

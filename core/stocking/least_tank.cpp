@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "stocking/least_tank.h"
 
+#include <algorithm>
+
 #include "stocking/crowding.h"
 #include "stocking/limits.h"
 #include "stocking/style.h"
@@ -30,6 +32,12 @@ LeastTank least_tank_of(const Species& species) {
   least.length_cm = species.needs.least_length_cm;
   least.volume_l = species.needs.least_volume_l;
   return least;
+}
+
+double bearable_lane_cm(const Species& species) {
+  const double by_style = lane_watch_from * lane_needed_cm(species);
+  const std::optional<double>& card = species.needs.least_length_cm;
+  return card && *card > 0 ? std::min(by_style, lane_of_least_tank * *card) : by_style;
 }
 
 double run_in_lengths(double run_cm, double length_cm) { return length_cm > 0 ? run_cm / length_cm : 0; }

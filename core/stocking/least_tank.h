@@ -22,6 +22,10 @@ LeastTank least_tank_of(const Species& species);
 /// Lane wanted, cm: of the life style x adult total length; eel shapes four lengths; 0 for invertebrates.
 double lane_needed_cm(const Species& species);
 
+/// Run, cm, that a kind bears, so that a shorter one is a strain: a share of its lane, but never more than most of the least tank
+/// of its card gives empty, which is what keepers of the kind go by (a lane is of the life style alone).
+double bearable_lane_cm(const Species& species);
+
 /// A run in body lengths; 0 where the length is not above 0.
 double run_in_lengths(double run_cm, double length_cm);
 

@@ -49,6 +49,8 @@ inline constexpr float some_to_cover = 0.6f, much_to_cover = 1.5f, cover_felt_cm
 
 /// Run over the lane of the life style: from the first on nothing, then a note, then a watch, a strain below.
 inline constexpr double lane_quiet_from = 1.0, lane_note_from = 0.8, lane_watch_from = 0.65;
+/// Part of the length of a card's least tank that its scape should leave as a run, where that is less than the lane's strain.
+inline constexpr double lane_of_least_tank = 0.8;
 /// The empty tank's own run below this part of the lane is a harm.
 inline constexpr double lane_harm_below = 0.6;
 /// Front to back in room lengths: from the first on nothing, then a watch; a harm below the second. Least turning radii are far

@@ -253,6 +253,28 @@ TEST(ShelfList, FiltersAddUpAndLevelsDoNot) {
   full.room_for = 1;
   EXPECT_TRUE(passes({.has_room = true}, ember, &full));
   EXPECT_TRUE(passes({.has_room = true}, ember, nullptr));
+
+  EXPECT_TRUE(passes({.group = "tetras"}, ember, nullptr));
+  EXPECT_FALSE(passes({.group = "labyrinth"}, ember, nullptr));
+}
+
+TEST(ShelfList, WhatAShopHasIsTickedAndTakenOutAgain) {
+  ShelfFilter filter{.in_shop = true};
+  const Species& ember = kind("hyphessobrycon-amandae");
+  EXPECT_FALSE(passes(filter, ember, nullptr));
+  tick(filter.shop, "betta-splendens");
+  tick(filter.shop, ember.id);
+  EXPECT_EQ(filter.shop, (std::vector<std::string>{"betta-splendens", ember.id})) << "as it was ticked";
+  EXPECT_TRUE(passes(filter, ember, nullptr));
+  EXPECT_EQ(names_of(filter), std::vector<std::string>{"My shop"});
+  tick(filter.shop, ember.id);
+  EXPECT_FALSE(passes(filter, ember, nullptr));
+  filter.in_shop = false;
+  EXPECT_TRUE(passes(filter, ember, nullptr)) << "a list that is not asked for hides nothing";
+
+  const ShelfAnswer room{.largest = 3, .room_for = 3}, full{.largest = 0, .room_for = 0}, not_known;
+  const std::vector<const ShelfAnswer*> answers{&room, &full, &not_known, nullptr};
+  EXPECT_EQ(with_room(answers), 1);
 }
 
 TEST(ShelfList, EveryKindSwimsSomewhere) {

@@ -55,6 +55,7 @@ TEST(SpeciesPage, OpensByAFingerFromTheShelfOfAPhone) {
   screen.app().views.shelf.search = "ember tetra";
   screen.frames(2);
   bring(screen, "shelf.row/hyphessobrycon-amandae", {195, 360});
+  bring(screen, id, {195, 360});  // at the foot of its row
   screen.shoot("species-more-phone");
   screen.click(id);
   EXPECT_EQ(screen.app().sheet, Sheet::species);

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <fstream>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <sstream>
@@ -59,6 +60,35 @@ TEST(SpeciesData, EachStandsInTheFileThatItsGroupAndIdName) {
   for (const json& card : cards()) {
     const std::string name = "species/" + card["group"].get<std::string>() + "/" + id_of(card) + ".json";
     EXPECT_EQ(json::parse(file_text(name), nullptr, false), card) << name;
+  }
+}
+
+TEST(SpeciesData, NoneIsSortedAmongOthersWhichIsLeftToKeepersOwnEntries) {
+  for (const json& card : cards()) EXPECT_NE(card["group"], "others") << id_of(card);
+  // What a keeper wrote when there were fewer groups still reads.
+  const Result<Species> own = read_species(std::string_view(
+      R"({"id":"own--thing","group":"others","name":{"common":[{"text":"thing","lang":"en"}]},"size":{"adult_tl_cm":5},)"
+      R"("life":{"style":"calm_mid","depth":{"surface":0,"mid":1,"bottom":0},"group":{"kind":"shoal","least":6}}})"));
+  ASSERT_TRUE(own);
+  EXPECT_EQ(own->group, "others");
+}
+
+// A shopper who looks for a kind knows which tank of the shop it swims in: only the two families that fill walls of them are
+// large.
+TEST(SpeciesData, AGroupIsFewEnoughToLookThrough) {
+  std::map<std::string, int> of;
+  for (const json& card : cards()) ++of[card["group"]];
+  for (const auto& [group, count] : of) EXPECT_LE(count, group == "cichlids" ? 100 : group == "tetras" ? 80 : 40) << group;
+}
+
+TEST(SpeciesData, WhatNeedsSaltAndIsNoneOfTheOtherGroupsIsSortedAsBrackish) {
+  for (const json& card : cards()) {
+    if (card["group"] == "brackish") {
+      EXPECT_EQ(card["water"]["salinity"], "brackish") << id_of(card);
+    }
+    if (card["group"] == "cool-water") {
+      EXPECT_LE(high(card["water"]["temperature_c"]["ideal"]), 23) << id_of(card);
+    }
   }
 }
 

@@ -131,6 +131,19 @@ TEST(Territory, AndBottomAreBothSaidWhereBothShareTheExcess) {
   EXPECT_EQ(finding_of(both, "territory")->species, std::vector<std::string>{"own--cichlid"});
 }
 
+// An eel shape wants 0.29 of the room of another of its length. A shape that nobody gave may be one.
+TEST(Crowding, OfAShapeThatIsNotKnownIsAStrainOnlyWhereItIsOneForEveryShape) {
+  const auto of = [](Body body, int count) {
+    return severity_of(assess(a_plan().fish(sample_species("own--fish", Style::calm_mid, 6, body), count), Catalog{}),
+                       "crowding-mid");
+  };
+  int count = 10;
+  while (of(Body::fusiform, count) != Severity::strain) ++count;
+  EXPECT_EQ(of(Body::unknown, count), Severity::watch);
+  EXPECT_EQ(of(Body::fusiform, 8 * count), Severity::harm);
+  EXPECT_EQ(of(Body::unknown, 8 * count), Severity::harm);
+}
+
 TEST(Crowding, WithoutWaterOverTheSubstrateIsHarm) {
   Plan dry = a_plan().tank(60, 30, 30).fill(4).fish(living_at(1), 1);
   dry.substrate = Substrate{.kind = SubstrateKind::fine_sand, .front_cm = 5, .back_cm = 5, .other_keys = ""};

@@ -53,6 +53,13 @@ TEST(KhLow, IsAWatchAtMostForKindsOfVerySoftWater) {
   EXPECT_EQ(severity_of(with_kh(0.3), "kh-low"), Severity::strain);
 }
 
+// Who may be one of them: a strain would rest on what nobody knows.
+TEST(KhLow, IsAWatchAtMostForKindsWhoseKhIsNotKnown) {
+  Species unknown = fish();
+  unknown.water.kh_dkh.ideal.reset();
+  EXPECT_EQ(severity_of(assess(a_plan().tap(7, 8, 0.3).fish(unknown, 4), none), "kh-low"), Severity::watch);
+}
+
 TEST(KhLow, IsMendedByMoreChangeOrElseByHarderWater) {
   const Plan seldom = a_plan().change(0.1, 28).tap(7, 8, 3).fish(fish(), 20);
   ASSERT_TRUE(finding_of(assess(seldom, none), "kh-low"));

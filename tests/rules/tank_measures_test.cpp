@@ -2,7 +2,9 @@
 // Runs, widths, heights and least tanks: common practice, no source.
 #include <gtest/gtest.h>
 
+#include "stocking/least_tank.h"
 #include "support/builders.h"
+#include "support/pieces.h"
 
 namespace shoalwright {
 namespace {
@@ -41,8 +43,33 @@ TEST(TankLength, IsNoHarmByItsRunWhereTheCardsOwnLeastIsMet) {
   molly.needs.least_length_cm = 80;
   const Assessment least = in_tank(78.8, 60, 40, molly), shorter = in_tank(77, 60, 40, molly);
   EXPECT_FALSE(finding_of(least, "tank-length")) << said(least);
-  EXPECT_EQ(severity_of(least, "swim-lane"), Severity::strain);
+  EXPECT_EQ(severity_of(least, "swim-lane"), Severity::watch);
   EXPECT_EQ(severity_of(shorter, "tank-length"), Severity::harm) << said(shorter);
+}
+
+// Whoever has the least tank of a card and leaves four fifths of it open has done what keepers of the kind do.
+TEST(SwimLane, IsAStrainOnlyUnderFourFifthsOfTheCardsOwnLeastTank) {
+  Species molly = swimmer(9);
+  molly.needs.least_length_cm = 80;
+  EXPECT_DOUBLE_EQ(bearable_lane_cm(molly), 64);
+  const auto with_stone = [&](double clear_cm) {
+    Plan plan = a_plan().tank(80, 30, 40).fish(molly, 1);
+    plan.pieces.push_back(piece_at("block", clear_cm + (80 - clear_cm) / 2, 15, 80 - clear_cm, 30, 40));
+    return severity_of(assess(plan, none), "swim-lane");
+  };
+  EXPECT_EQ(with_stone(70), Severity::watch);
+  EXPECT_EQ(with_stone(50), Severity::strain);
+  molly.needs.least_length_cm = 200;
+  EXPECT_DOUBLE_EQ(bearable_lane_cm(molly), 0.65 * 135) << "a longer least tank asks for no longer run";
+}
+
+// Eel shapes want 4 lengths of run where others want 15: of which shape it is nobody said.
+TEST(SwimLane, OfAShapeThatIsNotKnownIsAStrainOnlyWhereItIsOneForEveryShape) {
+  Species fish = swimmer(10);
+  fish.size.body = Body::unknown;
+  EXPECT_EQ(severity_of(in_tank(91, 60, 40, fish), "swim-lane"), Severity::watch);
+  EXPECT_FALSE(finding_of(in_tank(60, 60, 40, fish), "tank-length"));
+  EXPECT_EQ(severity_of(in_tank(23, 20, 40, fish), "tank-length"), Severity::harm);
 }
 
 TEST(TankLength, IsNeverHarmOnAGuess) {

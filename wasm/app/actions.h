@@ -60,7 +60,7 @@ struct Know {
 struct SetPreferences {
   Preferences preferences;
 };
-enum class Sheet { none, tank, water, readings, species, own_species };
+enum class Sheet { none, tank, water, readings, species, own_species, label };
 struct ShowSheet {
   Sheet sheet = Sheet::none;
 };
@@ -68,6 +68,10 @@ struct ShowSheet {
 struct ShowSpecies {
   std::string species;
   bool back = false;
+};
+/// What is sold under a word of the trade.
+struct ShowLabel {
+  std::string word;
 };
 /// A kind of the keeper's own is written: begun anew (`species` empty), over the values of a kind, or as a copy that stands
 /// beside it.
@@ -110,9 +114,10 @@ struct FocusItem {
   std::string id;
 };
 
-using Action = std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan,
-                            SavePlan, ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, ShowSpecies, WriteSpecies, PointAt,
-                            ChoosePieces, ChooseTerrain, HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
+using Action =
+    std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan, SavePlan,
+                 ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, ShowSpecies, ShowLabel, WriteSpecies, PointAt,
+                 ChoosePieces, ChooseTerrain, HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

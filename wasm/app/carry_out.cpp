@@ -119,8 +119,14 @@ struct Carry {
     const std::string& from = app.sheet == Sheet::own_species ? app.views.own_species.opened_from : page.opened_from;
     if ((app.sheet == Sheet::species || app.sheet == Sheet::own_species) && wish.sheet == Sheet::none && !from.empty())
       app.ui.focus_wanted = from;
+    if (app.sheet == Sheet::label && wish.sheet == Sheet::none && !app.views.label.opened_from.empty())
+      app.ui.focus_wanted = app.views.label.opened_from;
     if (app.sheet == Sheet::species) page = {};
     app.sheet = wish.sheet;
+  }
+  void operator()(const ShowLabel& wish) {
+    app.views.label = {.word = wish.word, .opened_from = app.ui.ring_id};
+    app.sheet = Sheet::label;
   }
   void operator()(const ShowSpecies& wish) {
     SpeciesPageState& page = app.views.species_page;
@@ -133,7 +139,9 @@ struct Carry {
       else if (page.species != wish.species)
         next.before.push_back(page.species);
     } else {
-      next.opened_from = app.sheet == Sheet::own_species ? app.views.own_species.opened_from : app.ui.ring_id;
+      next.opened_from = app.sheet == Sheet::own_species ? app.views.own_species.opened_from
+                         : app.sheet == Sheet::label     ? app.views.label.opened_from
+                                                         : app.ui.ring_id;
     }
     page = std::move(next);
     app.sheet = Sheet::species;

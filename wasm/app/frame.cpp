@@ -127,6 +127,7 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
     case Sheet::tank: draw_tank_sheet(app.ui, look, box, app.views.tank_sheet, out); break;
     case Sheet::species: draw_species_page(app.ui, look, box, app.views.species_page, out); break;
     case Sheet::own_species: draw_own_species(app.ui, look, box, app.views.own_species, out); break;
+    case Sheet::label: draw_label(app.ui, look, box, app.views.label, out); break;
     case Sheet::readings: draw_readings_sheet(app.ui, look, box, app.views.readings_sheet, out); break;
   }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/keep.h"
 
+#include <algorithm>
+
 #include "draw/fields.h"
 #include "platform/platform.h"
 #include "units/text.h"
@@ -18,6 +20,19 @@ const char* setting_of(Overlay overlay) {
     case Overlay::territory: return "territory";
   }
   return "";
+}
+
+/// Ids have no spaces. What stands there twice is ticked once; a kind that no longer exists stays, since another plan may have
+/// it.
+std::vector<std::string> ids_of(const std::string& text) {
+  std::vector<std::string> ids;
+  for (std::size_t from = 0; from < text.size();) {
+    const std::size_t to = std::min(text.find(' ', from), text.size());
+    std::string id = text.substr(from, to - from);
+    if (!id.empty() && std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(std::move(id));
+    from = to + 1;
+  }
+  return ids;
 }
 
 }  // namespace
@@ -40,6 +55,7 @@ Preferences kept_preferences() {
   preferences.swim = platform::setting("swim") == "on";
   preferences.show_lane = platform::setting("lane") != "off";
   preferences.show_numbers = platform::setting("numbers") != "off";
+  preferences.shop = ids_of(platform::setting("shop"));
   return preferences;
 }
 
@@ -60,6 +76,9 @@ void keep_preferences(const Preferences& preferences) {
   platform::keep_setting("swim", preferences.swim ? "on" : "off");
   platform::keep_setting("lane", preferences.show_lane ? "on" : "off");
   platform::keep_setting("numbers", preferences.show_numbers ? "on" : "off");
+  std::string shop;
+  for (const std::string& id : preferences.shop) shop += (shop.empty() ? "" : " ") + id;
+  platform::keep_setting("shop", shop);
 }
 
 std::string file_name_of(const Plan& plan) {

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "app/measures.h"
 
@@ -23,6 +25,7 @@ struct Preferences {
   bool swim = false;  ///< the fish move
   bool show_lane = true;
   bool show_numbers = true;
+  std::vector<std::string> shop = {};  ///< what the keeper's shop has: species ids, as they were ticked
   bool operator==(const Preferences&) const = default;
 
   Measures measures() const { return {us_units, hardness_in, nitrate_as_n}; }

@@ -5,6 +5,7 @@
 #include "views/assessment_view.h"
 #include "views/gives_first_view.h"
 #include "views/held_view.h"
+#include "views/label_view.h"
 #include "views/notice_view.h"
 #include "views/own_species_view.h"
 #include "views/readings_sheet_view.h"
@@ -37,6 +38,7 @@ struct ViewStates {
   NarrowHeights narrow;
   SpeciesPageState species_page;
   OwnSpeciesState own_species;
+  LabelState label;
 };
 
 }  // namespace shoalwright

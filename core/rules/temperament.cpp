@@ -159,7 +159,8 @@ void add_fighters(const Facts& facts, Found& out) {
 void temperament(const Facts& facts, Found& out) {
   Deeds deeds;
   for (const Kept& one : facts.stock)
-    if (one.species && one.species->temper.to_others != Toward::peaceful && !is_invertebrate(*one.species))
+    if (one.species && !is_invertebrate(*one.species) &&
+        (one.species->temper.to_others != Toward::peaceful || guards_eggs(*one.species)))
       deeds_of(facts, one, deeds);
   if (out.keeps_findings()) {
     const auto add = [&](const std::vector<Deed>& some, auto tell) {

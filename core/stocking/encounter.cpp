@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "stocking/body.h"
+#include "stocking/floor.h"
 #include "stocking/style.h"
 #include "stocking/swallow.h"
 
@@ -117,7 +118,9 @@ bool guards_eggs(const Species& species) {
   constexpr std::string_view guarded[] = {"cave-spawner", "substrate-depositor", "wall-depositor", "leaf-depositor",
                                           "bubble-nester"};
   const GroupKind lives = species.life.group.kind;
-  return species.temper.to_others != Toward::peaceful && (lives == GroupKind::pair || lives == GroupKind::harem) &&
+  if (lives != GroupKind::pair && lives != GroupKind::harem) return false;
+  const bool holds_ground = holds_floor(species) && species.temper.to_own_kind != Toward::peaceful;
+  return (holds_ground || species.temper.to_others != Toward::peaceful) &&
          std::find(std::begin(guarded), std::end(guarded), species.breeding_mode) != std::end(guarded);
 }
 

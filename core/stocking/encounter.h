@@ -77,7 +77,7 @@ bool is_fighter(const Species& species);
 /// Bears live young.
 bool is_livebearer(const Species& species);
 
-/// Keeps the others away from its eggs and fry.
+/// Pairs and harems that keep all others away from their eggs and fry: those that hold ground, and no peaceful neighbours.
 bool guards_eggs(const Species& species);
 
 }  // namespace shoalwright

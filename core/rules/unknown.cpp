@@ -157,7 +157,7 @@ void company_not_known(const Facts& facts, Found& out) {
   for (const Kept& kept : facts.stock) {
     if (!kept.species) continue;
     ++known;
-    if (kept.species->mouth.eater.empty()) silent.push_back(&kept);
+    if (kept.species->mouth.eater.empty() && kept.species->kind != "snail") silent.push_back(&kept);
   }
   if (known < 2 || silent.empty()) return;
   out.add("unknown-input", Severity::note, "company", 0, [&](Finding& finding) {

@@ -5,6 +5,7 @@
 
 #include "stocking/body.h"
 #include "stocking/floor.h"
+#include "stocking/limits.h"
 #include "stocking/style.h"
 #include "stocking/swallow.h"
 
@@ -51,9 +52,12 @@ SwimLevels swim_levels(const Species& species) {
 }
 
 bool share_a_level(const Species& a, const Species& b) {
-  const SwimLevels one = swim_levels(a), other = swim_levels(b);
-  return (one.surface && other.surface) || (one.upper && other.upper) || (one.middle && other.middle) ||
-         (one.floor && other.floor);
+  const std::array<double, 3> one = depth_shares(a), other = depth_shares(b);
+  for (std::size_t layer = 0; layer < 3; ++layer)
+    if ((one[layer] >= used_layer_share || layer == main_layer(one)) &&
+        (other[layer] >= used_layer_share || layer == main_layer(other)))
+      return true;
+  return false;
 }
 
 double swallowed(const Species& eater, const Species& prey) {

@@ -17,7 +17,7 @@ struct SwimLevels {
 };
 SwimLevels swim_levels(const Species& species);
 
-/// Whether there is a level where both swim.
+/// Whether there is a third of the depth that both use (`used_layer_share` of stocking/limits.h, and where each is most).
 bool share_a_level(const Species& a, const Species& b);
 
 /// How far the prey is within reach of the eater, both grown (stocking/swallow.h): 1 and more is eaten. 0 where the card does not

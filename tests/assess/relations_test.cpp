@@ -227,7 +227,12 @@ TEST(RemovedCulprit, TakesItsPairFindingsAlongAndBringsNothingNewAboutTheVictim)
         if (std::find(finding.species.begin(), finding.species.end(), victim) == finding.species.end()) continue;
         if (finding.severity == Severity::note) continue;
         // Crowding names who takes most: with the largest gone the next ones are named.
-        if (begins_with(finding.rule, "crowding-") && !graver_than(finding.severity, worst_of(before, finding.rule))) continue;
+        // So it is with who is named beside whom.
+        if ((begins_with(finding.rule, "crowding-") || finding.rule == "territory" || is_about_pairs(finding)) &&
+            !graver_than(finding.severity, worst_of(before, finding.rule)))
+          continue;
+        // A shared window moves when a kind goes.
+        if (begins_with(finding.rule, "water-") && is_about_pairs(pair)) continue;
         if (finding.rule == "oxygen" && !before.air.dawn_mg_l) continue;  // without a shared temperature it was not judged
         EXPECT_TRUE(known.count({finding.rule, victim}))
             << named.name << ": " << finding.rule << " about " << victim << "; before " << said(before);

@@ -29,10 +29,10 @@ std::optional<Severity> judged(const Species& eater, const Species& prey, Strict
 
 constexpr auto lenient = Strictness::lenient, usual = Strictness::usual, strict = Strictness::strict;
 
-/// A prey of which the index beside that eater is just that: depth a quarter of its length, so that the gape decides.
+/// A prey of which the index beside that eater is just that: so deep that the gape decides.
 Species prey_at(double index, const Species& eater, double gape_share) {
-  Species prey = fish("own--prey", gape_share / 0.25 * eater.size.adult_tl_cm / index, "small-mouth");
-  prey.size.body_depth_share = 0.25;
+  Species prey = fish("own--prey", gape_share / 0.8 * eater.size.adult_tl_cm / index, "small-mouth");
+  prey.size.body_depth_share = 0.8;
   return prey;
 }
 
@@ -116,7 +116,7 @@ TEST(Predation, OfSpinesChokesTheLargeMouthedOnly) {
 TEST(Predation, OfWhatIsBoughtSmallIsSaidWhileItIsToCome) {
   const Species angel = fish("own--angel", 12, "opportunist");
   Species prey = prey_at(0.6, angel, 0.12);
-  prey.size.sold_cm = 3;
+  prey.size.sold_cm = 1.5;
   const Assessment assessment = beside(angel, prey);
   const Finding* finding = finding_of(assessment, "predation");
   ASSERT_TRUE(finding);
@@ -135,7 +135,7 @@ TEST(Predation, NamesBothWithTheirNumbersAndPartsThem) {
   ASSERT_TRUE(finding);
   EXPECT_EQ(finding->species, (std::vector<std::string>{"own--angel", "own--prey"}));
   EXPECT_NE(finding->why.find("12 cm"), std::string::npos) << finding->why;
-  EXPECT_NE(finding->why.find("4.8 cm"), std::string::npos) << finding->why;
+  EXPECT_NE(finding->why.find("1.8 cm"), std::string::npos) << finding->why;
   EXPECT_FALSE(finding_of(assess(mended(plan, none, "predation"), none), "predation"));
 }
 

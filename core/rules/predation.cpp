@@ -115,6 +115,8 @@ void predation(const Facts& facts, Found& out) {
         deeds.push_back({&eater, &prey, *severity, index});
         continue;
       }
+      // Small mouths and what they are sold beside grow up together as a rule.
+      if (eater.species->mouth.eater == "small-mouth") continue;
       const double when_sold = rounded(swallowed_when_sold(*eater.species, *prey.species));
       if (!out.keeps_findings() || prey.have >= prey.count || !(when_sold >= swallow_eaten_from)) continue;
       const bool tries = eater.species->mouth.eater == "hunter" || eater.species->mouth.eater == "opportunist";

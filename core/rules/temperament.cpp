@@ -20,7 +20,7 @@ bool is_invertebrate(const Species& species) { return species.kind == "shrimp" |
 
 /// What a mouth does to the other is said by predation.
 bool is_said_by_mouth(const Species& one, const Species& to) {
-  return is_biter(one) || swallowed(one, to) >= swallow_risk_from || small_fry_beside(one, to) == SmallFry::grown;
+  return is_biter(one) || swallowed(one, to) >= swallow_risk_from;
 }
 
 bool are_of_like_size(const Species& a, const Species& b) {

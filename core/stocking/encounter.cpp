@@ -83,6 +83,7 @@ SmallFry small_fry_beside(const Species& eater, const Species& prey) {
     if (!eater.mouth.eats_snails) return SmallFry::unharmed;
     return too_long ? young : SmallFry::grown;
   }
+  if (prey.kind != "shrimp") return SmallFry::unharmed;
   const std::string& says = eater.mouth.eats_shrimp;
   if (says == "no" || (says.empty() && eater.mouth.eater.empty())) return SmallFry::unharmed;
   // Who bites through a shell bites whatever its size.

@@ -17,7 +17,7 @@ Species calm(const char* id, double adult_tl_cm = 5) {
   Species species = sample_species(id, Style::calm_mid, adult_tl_cm);
   species.kind = "fish";
   species.life.group = {.kind = GroupKind::loose, .least = 1, .good = 1, .all_male_ok = true, .added = "any"};
-  species.life.depth = {0.2, 0.6, 0.2};
+  species.life.depth = {0.15, 0.7, 0.15};
   species.life.active = "day";
   species.mouth = {.eater = "grazer", .eats_shrimp = "no", .eats_plants = "no"};
   species.temper.nips_fins = "no";

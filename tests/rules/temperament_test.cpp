@@ -16,7 +16,7 @@ Species fish(const char* id, double adult_tl_cm, Toward to_others = Toward::peac
   Species species = sample_species(id, Style::calm_mid, adult_tl_cm);
   species.kind = "fish";
   species.life.group = {.kind = GroupKind::loose, .least = 1, .good = 6, .all_male_ok = false, .added = "any"};
-  species.life.depth = {0.2, 0.6, 0.2};
+  species.life.depth = {0.15, 0.7, 0.15};
   species.mouth = {.eater = "grazer", .eats_shrimp = "no", .eats_plants = "no"};
   species.temper.to_others = to_others;
   species.temper.feeding_pace = "usual";
@@ -27,6 +27,11 @@ Species fish(const char* id, double adult_tl_cm, Toward to_others = Toward::peac
 
 Assessment of(const Plan& plan) { return assess(plan, none); }
 PlanBuilder large() { return a_plan().tank(198, 78, 60); }
+
+bool says(const Assessment& assessment, const char* text) {
+  return std::any_of(assessment.findings.begin(), assessment.findings.end(),
+                     [&](const Finding& finding) { return finding.text == text; });
+}
 
 std::optional<Severity> between(const Species& one, const Species& other) {
   return severity_of(of(large().fish(one, 1).fish(other, 1)), "temperament");
@@ -137,8 +142,7 @@ TEST(Fighters, OfUnknownSexAreToldAsLonersAndAsked) {
   const Assessment two = of(large().fish(fighter(), 2));
   EXPECT_EQ(severity_of(two, "group-size"), Severity::strain);
   EXPECT_FALSE(finding_of(two, "male-rivalry") || finding_of(two, "temperament"));
-  ASSERT_TRUE(finding_of(two, "unknown-input"));
-  EXPECT_EQ(finding_of(two, "unknown-input")->text, "Not known: sexes of own--fighter");
+  EXPECT_TRUE(says(two, "Not known: sexes of own--fighter"));
 }
 
 TEST(Fighters, AreMendedByOneAlone) {
@@ -243,8 +247,9 @@ TEST(SurplusYoung, ComeOfBothSexesTogether) {
 TEST(Sexes, ThatMatterAndAreNotGivenAreAskedForOnce) {
   Plan plan = large().fish(livebearer(), 6);
   EXPECT_FALSE(finding_of(of(plan), "sex-ratio") || finding_of(of(plan), "surplus-young"));
-  EXPECT_EQ(severity_of(of(plan), "unknown-input"), Severity::note);
-  EXPECT_FALSE(finding_of(of(live(6, 0)), "unknown-input"));
+  EXPECT_TRUE(says(of(plan), "Not known: sexes of own--live"));
+  EXPECT_FALSE(says(of(live(6, 0)), "Not known: sexes of own--live"));
+  EXPECT_FALSE(says(of(large().fish(livebearer(), 1)), "Not known: sexes of own--live")) << "one alone";
 }
 
 Species holder(const char* id, Toward to_others) {

@@ -159,9 +159,14 @@ std::vector<PatchStep> set_sexes(const Plan& plan, const Kept& kept, int males, 
 }
 
 std::string say_sexes(const Kept& kept, int males, int females) {
-  const auto sexed = [](int count, const char* one) { return std::to_string(count) + " " + one; };
-  std::string text = females == 0 ? "males only" : males == 0 ? "females only" : sexed(males, males == 1 ? "male" : "males");
-  if (males > 0 && females > 0) text += " and " + sexed(females, females == 1 ? "female" : "females");
+  const auto sexed = [](int count, const char* one, const char* several) {
+    return std::to_string(count) + " " + (count == 1 ? one : several);
+  };
+  std::string text = males > 0 ? sexed(males, "male", "males") : sexed(females, "female", "females");
+  if (males > 0 && females > 0)
+    text += " and " + sexed(females, "female", "females");
+  else if (males + females > 1)
+    text = males > 0 ? "males only" : "females only";
   const int home = std::max(kept.have - males - females, 0);
   if (home > 0) return "Re-home " + std::to_string(home) + " " + called(kept, home) + ", keep " + text;
   return (kept.have > 0 ? "Keep " : "Choose ") + text + " of " + called(kept, 2);

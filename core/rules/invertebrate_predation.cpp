@@ -62,10 +62,12 @@ void invertebrate_predation(const Facts& facts, Found& out) {
     if (hidden) deed.severity = Severity::note;
     said.push_back(deed);
   }
-  add_deeds("invertebrate-predation", grown, out,
-            [&](const Matter& matter, Finding& finding) { tell_grown(facts, matter, finding); });
-  add_deeds("invertebrate-predation", said, out,
-            [&](const Matter& matter, Finding& finding) { tell_young(facts, matter, cover, finding); });
+  add_deeds(
+      "invertebrate-predation", grown, out, [&](const Matter& matter, Finding& finding) { tell_grown(facts, matter, finding); },
+      Fold::by_victim);
+  add_deeds(
+      "invertebrate-predation", said, out,
+      [&](const Matter& matter, Finding& finding) { tell_young(facts, matter, cover, finding); }, Fold::by_victim);
 }
 
 }  // namespace shoalwright

@@ -43,7 +43,7 @@ void remedy_by_one_male(const Facts& facts, const Kept& kept, const Sexes& sexes
   int females = fighter ? 0 : sexes.females;
   if (!fighter && kept.have == 0) females = kept.count - 1;  // bought otherwise
   finding.edits = set_sexes(facts.plan, kept, 1, females);
-  if (!finding.edits.empty()) finding.remedy = say_sexes(kept, 1, females);
+  if (!finding.edits.empty()) finding.remedy = fighter ? say_count(kept, 1) : say_sexes(kept, 1, females);
 }
 
 void tell_fighters(const Facts& facts, const Kept& kept, const Sexes& sexes, Finding& finding) {

@@ -62,7 +62,7 @@ bool leave_these_out(const Plan& plan, const Groups& groups, Finding& finding) {
 
 }  // namespace
 
-std::vector<Matter> folded(const std::vector<Deed>& deeds) {
+std::vector<Matter> folded(const std::vector<Deed>& deeds, Fold fold) {
   std::vector<Matter> all;
   for (const Severity severity : {Severity::harm, Severity::strain, Severity::watch, Severity::note}) {
     std::vector<Deed> alike;
@@ -70,7 +70,7 @@ std::vector<Matter> folded(const std::vector<Deed>& deeds) {
                  [&](const Deed& deed) { return deed.severity == severity; });
     if (alike.empty()) continue;
     std::vector<Matter> by_doer = fold_by(alike, &Deed::doer, &Deed::other), by_other = fold_by(alike, &Deed::other, &Deed::doer);
-    std::vector<Matter>& fewer = by_other.size() < by_doer.size() ? by_other : by_doer;
+    std::vector<Matter>& fewer = fold == Fold::by_victim || by_other.size() < by_doer.size() ? by_other : by_doer;
     all.insert(all.end(), fewer.begin(), fewer.end());
   }
   return all;

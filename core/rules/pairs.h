@@ -27,16 +27,18 @@ struct Matter {
 };
 
 /// Deeds of one severity come together: doers of the same others, or others of the same doers, whichever gives fewer matters.
-/// Deeds must come in the order of their doers, then of the others.
-std::vector<Matter> folded(const std::vector<Deed>& deeds);
+/// Deeds must come in the order of their doers, then of the others. `by_victim`: one matter for each that suffers, all its doers
+/// together, whatever the number.
+enum class Fold { by_fewer, by_victim };
+std::vector<Matter> folded(const std::vector<Deed>& deeds, Fold fold = Fold::by_fewer);
 
 /// Where only grades are kept: for each doer to how many it does so much or worse. All deeds of a rule at once.
 void add_grades(std::string_view rule, const std::vector<Deed>& deeds, Found& out);
 
 /// One finding for each matter, in words by `tell(matter, finding)`, which need not name the kinds in Finding::species.
 template <class Tell>
-void add_deeds(std::string_view rule, const std::vector<Deed>& deeds, Found& out, Tell tell) {
-  for (const Matter& matter : folded(deeds))
+void add_deeds(std::string_view rule, const std::vector<Deed>& deeds, Found& out, Tell tell, Fold fold = Fold::by_fewer) {
+  for (const Matter& matter : folded(deeds, fold))
     out.add(rule, matter.severity, "", matter.degree, [&](Finding& finding) {
       for (const Kept* kept : matter.doers) finding.species.push_back(kept->id);
       for (const Kept* kept : matter.others) finding.species.push_back(kept->id);

@@ -88,8 +88,8 @@ void tell_small(const Facts& facts, const Matter& matter, Finding& finding) {
     }
   finding.text =
       heading_of(matter.doers) + does(matter.doers, " eats ", " eat ") + name_or_number_of(matter.others) + " bought small";
-  finding.why = capital(name_of(*prey)) + " is sold at " + length(*prey->species->size.sold_cm) + ", and grown " +
-                name_of(*eater) + " swallows that; from " + length(safe_cm) + " on it is too large.";
+  finding.why = capital(name_of(*prey)) + " is sold at " + length(*prey->species->size.sold_cm) + "; " + name_of(*eater) +
+                ", once grown, swallows that. From " + length(safe_cm) + " on it is too large.";
   rest_on(finding, facts, matter.others, "size.sold_cm");
   finding.remedy = "Choose " + name_for(*prey->species, 2) + " of " + length(safe_cm) + " or more, or let both grow up together";
 }

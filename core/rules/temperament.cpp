@@ -19,9 +19,7 @@ namespace {
 bool is_invertebrate(const Species& species) { return species.kind == "shrimp" || species.kind == "snail"; }
 
 /// What a mouth does to the other is said by predation.
-bool is_said_by_mouth(const Species& one, const Species& to) {
-  return is_biter(one) || swallowed(one, to) >= swallow_risk_from;
-}
+bool is_said_by_mouth(const Species& one, const Species& to) { return is_biter(one) || swallowed(one, to) >= swallow_risk_from; }
 
 bool are_of_like_size(const Species& a, const Species& b) {
   const double one = a.size.adult_tl_cm, other = b.size.adult_tl_cm;

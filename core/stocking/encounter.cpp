@@ -77,7 +77,7 @@ bool hunts_asleep(const Species& eater) { return eater.life.active == "night" &&
 bool may_choke_on(const Species& eater, const Species& prey) { return prey.size.spines && has_large_mouth(eater); }
 
 SmallFry small_fry_beside(const Species& eater, const Species& prey) {
-  const bool too_long = prey.size.adult_tl_cm >= too_long_to_eat * eater.size.adult_tl_cm;
+  const bool too_long = is_biter(prey) || prey.size.adult_tl_cm >= too_long_to_eat * eater.size.adult_tl_cm;
   const SmallFry young = has_no_young_here(prey) ? SmallFry::unharmed : SmallFry::young;
   if (prey.kind == "snail") {
     if (!eater.mouth.eats_snails) return SmallFry::unharmed;

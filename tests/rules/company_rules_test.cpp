@@ -78,6 +78,9 @@ TEST(InvertebratePredation, SparesWhatIsAsLongAsItsEaterAndHasNoYoungHere) {
   EXPECT_EQ(small_fry(eater, large_shrimp), Severity::watch) << "its young";
   large_shrimp.breeding_mode = "salt-larvae";
   EXPECT_EQ(small_fry(eater, large_shrimp), std::nullopt);
+  Species armed = of_kind("own--shrimp", "shrimp", 2.5);
+  armed.mouth.eater = "biter";
+  EXPECT_EQ(small_fry(eater, armed), Severity::watch) << "it bites back, its young do not";
   eater.mouth.eater = "biter";
   EXPECT_EQ(small_fry(eater, large_shrimp), Severity::strain);
 }

@@ -62,6 +62,15 @@ TEST(Folded, SeveritiesStayApartAndNoDeedIsLost) {
   EXPECT_EQ(folded(deeds).front().severity, Severity::harm);
 }
 
+TEST(Folded, ByVictimHasAllDoersOfOneTogether) {
+  const Stock s{"a", "b", "shrimp", "snail"};
+  const std::vector<Deed> deeds{s.deed(0, 2), s.deed(0, 3), s.deed(1, 2)};
+  const std::vector<Matter> matters = folded(deeds, Fold::by_victim);
+  ASSERT_EQ(matters.size(), 2u);
+  EXPECT_EQ(matters[0].doers.size(), 2u);
+  EXPECT_EQ(matters[0].others.front()->id, "shrimp");
+}
+
 TEST(Folded, NothingIsNoMatter) { EXPECT_TRUE(folded({}).empty()); }
 
 TEST(Grades, CountToHowManyOneDoesSoMuchOrWorse) {

@@ -196,8 +196,7 @@ TEST(PoorCompanies, AreFound) {
   EXPECT_EQ(of(PlanBuilder(tank).kind("poecilia-reticulata", 6).kind("poecilia-wingei", 6), "hybrid"), Severity::watch);
   EXPECT_EQ(of(a_plan().tank(59, 29, 29.5).kind("trichogaster-lalius", 2).kind("trichogaster-chuna", 2), "look-alike-rivalry"),
             Severity::strain);
-  EXPECT_EQ(of(PlanBuilder(tank).kind("maylandia-zebra", 6).kind("hoplisoma-paleatum", 6), "temperament"),
-            Severity::harm);
+  EXPECT_EQ(of(PlanBuilder(tank).kind("maylandia-zebra", 6).kind("hoplisoma-paleatum", 6), "temperament"), Severity::harm);
 }
 
 TEST(HardWater, IsNotScoldedForWhoLivesInIt) {

@@ -150,6 +150,7 @@ TEST(Fighters, AreMendedByOneAlone) {
     const Plan plan = large().fish(fighter(), males + females).sexes(males, females);
     const Plan after = mended(plan, none, males > 1 ? "male-rivalry" : "temperament");
     EXPECT_EQ(after.stock[0].count, 1);
+    EXPECT_EQ(finding_of(of(plan), males > 1 ? "male-rivalry" : "temperament")->remedy, "Keep 1 own--fighter");
     EXPECT_FALSE(finding_of(of(after), "male-rivalry") || finding_of(of(after), "temperament"));
   }
 }

@@ -9,7 +9,8 @@
 #include "advice/shelf_list.h"
 #include "notebook/say.h"
 #include "rules/limits.h"
-#include "stocking/body.h"
+#include "stocking/encounter.h"
+#include "stocking/floor.h"
 #include "stocking/style.h"
 #include "stocking/swallow.h"
 #include "units/order.h"
@@ -79,8 +80,8 @@ class Pair {
 
   std::vector<std::string> mind() const {
     std::vector<std::string> said;
-    const auto when = [&](bool so, const char* words) {
-      if (so) said.emplace_back(words);
+    const auto when = [&](bool so, std::string words) {
+      if (so) said.push_back(std::move(words));
     };
     const double swallows = std::max(swallowed(kind_, other_), swallowed(other_, kind_)),
                  when_sold = std::max(swallowed_when_sold(kind_, other_), swallowed_when_sold(other_, kind_));
@@ -88,15 +89,12 @@ class Pair {
       said.emplace_back("Close to what the larger one can swallow");
     else if (when_sold >= swallow_risk_from)
       said.emplace_back("Bring in only grown ones: at the size when sold they may be eaten");
-    when(eats_young_shrimp(kind_, other_) || eats_young_shrimp(other_, kind_), "Young shrimps get eaten");
+    when(loses_young(kind_, other_) || loses_young(other_, kind_), "Young shrimps get eaten");
     when(rough(kind_, other_) || rough(other_, kind_), "Can be rough with smaller, slower or long-finned kinds");
-    when((kind_.temper.feeding_pace == "slow" && other_.temper.feeding_pace == "fast") ||
-             (kind_.temper.feeding_pace == "fast" && other_.temper.feeding_pace == "slow"),
-         "See that the slower eater gets its share");
-    when(!kind_.temper.look_alike_group.empty() && kind_.temper.look_alike_group == other_.temper.look_alike_group,
-         "Look alike: rivals in less than 120 L");
+    when(is_outpaced(kind_, other_) || is_outpaced(other_, kind_), "See that the slower eater gets its share");
+    when(look_alike(kind_, other_), "Look alike: rivals in less than " + amount(look_alike_least_l, 0, "L"));
     when(holds_floor(kind_) && holds_floor(other_), "Both hold ground: twice the floor");
-    when(crosses(kind_, other_) || crosses(other_, kind_), "May cross with it");
+    when(may_cross(kind_, other_), "May cross with it");
     return said;
   }
 
@@ -105,26 +103,6 @@ class Pair {
 
   PoorCompany poor(Parting parting, std::string text) const { return {&other_, parting, std::move(text), 0}; }
 
-  /// Swallow index of `prey` for `eater`, both grown. What a card says of shrimps wins over it; shells are no meal for it.
-  static double swallowed(const Species& eater, const Species& prey) {
-    return prey.kind == "snail" || (prey.kind == "shrimp" && !eater.mouth.eats_shrimp.empty())
-               ? 0
-               : index(eater, prey, prey.size.adult_tl_cm);
-  }
-  static double swallowed_when_sold(const Species& eater, const Species& prey) {
-    return prey.kind == "shrimp" || prey.kind == "snail" ? 0 : index(eater, prey, prey.size.sold_cm.value_or(0));
-  }
-  static double index(const Species& eater, const Species& prey, double prey_cm) {
-    std::optional<Swallower> swallower = swallower_of(eater.mouth.eater);
-    if (!swallower || (eater.mouth.eater == "picker" && prey_cm >= picker_prey_cm)) return 0;
-    const bool hunts_by_night =
-        eater.life.active == "night" && (eater.mouth.eater == "hunter" || eater.mouth.eater == "opportunist");
-    if (hunts_by_night) swallower->reach_share += night_reach_share;
-    if (eater.mouth.gape_share && swallower->gape_share > 0) swallower->gape_share = *eater.mouth.gape_share;
-    const double depth_share = prey.size.body_depth_share.value_or(usual_depth_share(prey.size.body));
-    return swallow_index(eater.size.adult_tl_cm, *swallower, prey_cm, depth_share);
-  }
-
   Found by_mouth() const {
     const std::string sizes = ": grows to " + length(other_.size.adult_tl_cm) + " beside " + length(kind_.size.adult_tl_cm);
     const double eats_it = swallowed(other_, kind_), eaten = swallowed(kind_, other_);
@@ -132,30 +110,23 @@ class Pair {
     if (eaten >= swallow_eaten_from) return poor(Parting::eaten, "Would be eaten" + sizes);
     if (eats_it >= swallow_risk_from) return poor(Parting::eats_it, "May eat this kind" + sizes);
     if (eaten >= swallow_risk_from) return poor(Parting::eaten, "May be eaten" + sizes);
-    if (other_.mouth.eater == "biter") return poor(Parting::bitten, "Bites: no size is safe from it");
-    if (kind_.mouth.eater == "biter") return poor(Parting::bitten, "Would be bitten, whatever its size");
-    if (kind_.kind == "shrimp" && other_.mouth.eats_shrimp == "adults") return poor(Parting::shrimp, "Eats grown shrimps");
-    if (other_.kind == "shrimp" && kind_.mouth.eats_shrimp == "adults") return poor(Parting::shrimp, "Would be eaten: a shrimp");
-    if (kind_.kind == "snail" && other_.mouth.eats_snails) return poor(Parting::snail, "Eats snails");
-    if (other_.kind == "snail" && kind_.mouth.eats_snails) return poor(Parting::snail, "Would be eaten: a snail");
+    if (is_biter(other_)) return poor(Parting::bitten, "Bites: no size is safe from it");
+    if (is_biter(kind_)) return poor(Parting::bitten, "Would be bitten, whatever its size");
+    if (kind_.kind == "shrimp" && loses_grown(kind_, other_)) return poor(Parting::shrimp, "Eats grown shrimps");
+    if (other_.kind == "shrimp" && loses_grown(other_, kind_)) return poor(Parting::shrimp, "Would be eaten: a shrimp");
+    if (kind_.kind == "snail" && loses_grown(kind_, other_)) return poor(Parting::snail, "Eats snails");
+    if (other_.kind == "snail" && loses_grown(other_, kind_)) return poor(Parting::snail, "Would be eaten: a snail");
     return std::nullopt;
   }
-
-  static bool nips(const Species& one) { return one.temper.nips_fins == "yes" || one.temper.nips_fins == "when-few"; }
 
   Found by_fins() const {
-    if (nips(other_) && kind_.temper.fins == "long") return poor(Parting::fins, "Nips long fins");
-    if (nips(kind_) && other_.temper.fins == "long") return poor(Parting::fins, "Its long fins would be nipped");
+    if (nips(other_) && offers_fins(kind_)) return poor(Parting::fins, "Nips long fins");
+    if (nips(kind_) && offers_fins(other_)) return poor(Parting::fins, "Its long fins would be nipped");
     return std::nullopt;
-  }
-
-  bool meet() const {
-    const SwimLevels a = swim_levels(kind_), b = swim_levels(other_);
-    return (a.surface && b.surface) || (a.upper && b.upper) || (a.middle && b.middle) || (a.floor && b.floor);
   }
 
   Found by_temper() const {
-    if (!meet()) return std::nullopt;
+    if (!share_a_level(kind_, other_)) return std::nullopt;
     if (other_.temper.to_others == Toward::aggressive) return poor(Parting::bullied, "Bullies other kinds");
     if (kind_.temper.to_others == Toward::aggressive) return poor(Parting::bullied, "Would be bullied");
     return std::nullopt;
@@ -191,19 +162,17 @@ class Pair {
     return worst;
   }
 
-  static bool eats_young_shrimp(const Species& eater, const Species& prey) {
-    return prey.kind == "shrimp" && eater.mouth.eats_shrimp == "young";
+  /// What the eater leaves of a shrimp or a snail.
+  static bool loses_grown(const Species& prey, const Species& eater) { return small_fry_beside(eater, prey) == SmallFry::grown; }
+  static bool loses_young(const Species& prey, const Species& eater) {
+    if (prey.kind != "shrimp") return false;
+    const SmallFry left = small_fry_beside(eater, prey);
+    return left == SmallFry::young || left == SmallFry::picked;
   }
   static bool rough(const Species& one, const Species& to) {
     if (one.temper.to_others != Toward::semi) return false;
-    return to.size.adult_tl_cm < one.size.adult_tl_cm || to.temper.feeding_pace == "slow" || to.temper.fins == "long";
+    return is_weaker(to, one);
   }
-  static bool holds_floor(const Species& one) { return style_facts(one.life.style).holds_floor; }
-  static bool crosses(const Species& one, const Species& with) {
-    const std::vector<std::string>& all = one.temper.breeds_with;
-    return std::find(all.begin(), all.end(), with.id) != all.end();
-  }
-
   const Species &kind_, &other_;
 };
 

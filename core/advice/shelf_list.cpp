@@ -12,8 +12,6 @@ namespace shoalwright {
 
 namespace {
 
-// Shares of time in a third of the depth from which on a level of the ladder counts. Common practice, no source.
-constexpr double lives_there = 0.4, visits_the_top = 0.2;
 // Common practice, no source.
 constexpr double small_to_cm = 5;
 
@@ -32,18 +30,6 @@ bool has_company(const Species& species) {
 }
 
 }  // namespace
-
-SwimLevels swim_levels(const Species& species) {
-  const std::array<double, 3> share = depth_shares(species);
-  const std::size_t main = static_cast<std::size_t>(std::max_element(share.begin(), share.end()) - share.begin());
-  SwimLevels levels;
-  levels.surface = main == 0 || share[0] >= lives_there;
-  levels.middle = main == 1 || share[1] >= lives_there;
-  levels.floor = main == 2 || share[2] >= lives_there;
-  // Between the two: what is seen at the surface but lives lower, and the other way round.
-  levels.upper = share[0] >= visits_the_top && share[1] >= visits_the_top;
-  return levels;
-}
 
 std::vector<std::string> names_of(const ShelfFilter& filter) {
   std::vector<std::string> names;

@@ -9,15 +9,9 @@
 
 #include "advice/shelf.h"
 #include "catalog/catalog.h"
+#include "stocking/encounter.h"
 
 namespace shoalwright {
-
-/// Where a kind swims, from its shares of depth: four levels, of which at least one is true.
-struct SwimLevels {
-  bool surface = false, upper = false, middle = false, floor = false;
-  bool operator==(const SwimLevels&) const = default;
-};
-SwimLevels swim_levels(const Species& species);
 
 /// Which kinds are shown. Chips add up; of the levels any that is on will do, none on means all.
 struct ShelfFilter {

@@ -1,9 +1,23 @@
 // SPDX-License-Identifier: MIT
 #include "assess/cautions.h"
 
+#include <algorithm>
+
+#include "notebook/say.h"
 #include "tank/mass.h"
 
 namespace shoalwright {
+
+namespace {
+
+/// Animals are to come to animals that swim.
+bool somebody_joins(const Facts& facts) {
+  const auto& stock = facts.stock;
+  return std::any_of(stock.begin(), stock.end(), [](const Kept& kept) { return kept.have > 0; }) &&
+         std::any_of(stock.begin(), stock.end(), [](const Kept& kept) { return kept.have < kept.count; });
+}
+
+}  // namespace
 
 std::vector<std::string> cautions_for(const Facts& facts) {
   std::vector<std::string> cautions;
@@ -24,6 +38,15 @@ std::vector<std::string> cautions_for(const Facts& facts) {
   cautions.push_back("Find the cause before any medicine, and ask a vet or an experienced keeper.");
   cautions.push_back(
       "Never release animals, plants or tank water; re-home them. Check the lists of restricted kinds where you live.");
+  if (somebody_joins(facts))
+    cautions.push_back(
+        "New animals wait three to four weeks in a tank of their own, with its own net and hose, before they join the others.");
+  std::vector<std::string> listed;
+  if (facts.plan.place.region.empty())
+    for (const Kept& kept : facts.stock)
+      if (kept.species && !kept.species->laws.empty()) listed.push_back(display_name(*kept.species));
+  if (!listed.empty())
+    cautions.push_back("Lists of some regions name " + joined(listed) + ": give the region, or check the law where you live.");
   return cautions;
 }
 

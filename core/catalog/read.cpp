@@ -222,7 +222,7 @@ class EntryReader {
   void temper(Species& s);
   void mouth_and_needs(Species& s);
   void diet_and_breeding(Species& s);
-  void legal();
+  void legal(Species& s);
   void look(Species& s);
   void evidence(Species& s);
 
@@ -272,7 +272,7 @@ void EntryReader::name(Species& s) {
 void EntryReader::size(Species& s) {
   const Node node = object(root_, "size", Must::always,
                            {"adult_tl_cm", "adult_male_cm", "adult_female_cm", "sold_cm", "published_max_cm",
-                            "published_max_type", "height_with_fins_cm", "body", "body_depth_share", "length_weight"});
+                            "published_max_type", "height_with_fins_cm", "body", "body_depth_share", "length_weight", "spines"});
   s.size.adult_tl_cm = number(node, "adult_tl_cm", Must::always, length_bounds_cm).value_or(0);
   s.size.adult_male_cm = number(node, "adult_male_cm", Must::no, length_bounds_cm);
   s.size.adult_female_cm = number(node, "adult_female_cm", Must::no, length_bounds_cm);
@@ -282,6 +282,7 @@ void EntryReader::size(Species& s) {
       word(node, "published_max_type", s.size.published_max_cm ? Must::built_in : Must::no, length_type_list);
   if (!s.size.published_max_cm && !s.size.published_max_type.empty()) fail(node.path() + "/published_max_cm", "is missing");
   s.size.height_with_fins_cm = number(node, "height_with_fins_cm", Must::no, length_bounds_cm);
+  s.size.spines = flag(node, "spines", Must::no);
   s.size.body = word(node, "body", Must::built_in, body_words, Body::unknown);
   s.size.body_depth_share = number(node, "body_depth_share", Must::built_in, {0.03, 1.2});
   s.size.length_weight = two(node, "length_weight", Must::no, {1e-6, 10});
@@ -375,7 +376,7 @@ void EntryReader::diet_and_breeding(Species& s) {
   s.diet.foods = words(diet, "foods", diet.value ? Must::built_in : Must::no, food_list);
   const Node breeding = object(root_, "breeding", Must::built_in,
                                {"mode", "water", "hatch", "gestation_days", "free_swimming_days", "first_food", "brood", "note"});
-  word(breeding, "mode", Must::built_in, breeding_mode_list);
+  s.breeding_mode = word(breeding, "mode", Must::built_in, breeding_mode_list);
   const Node wanted = object(breeding, "water", Must::no, {"temperature_c", "ph", "gh_dgh"});
   range(wanted, "temperature_c", Must::no, {5, 35});
   range(wanted, "ph", Must::no, {3.5, 9});
@@ -391,7 +392,7 @@ void EntryReader::diet_and_breeding(Species& s) {
   text(breeding, "note", Must::no, true);
 }
 
-void EntryReader::legal() {
+void EntryReader::legal(Species& s) {
   const Node list = child(root_, "legal", Must::built_in);
   if (!list.value) return;
   if (list.value->kind != Kind::list) return fail(list.path(), "has to be a list");
@@ -399,12 +400,14 @@ void EntryReader::legal() {
     const Node item = item_of(list, i);
     if (item.value->kind != Kind::object) return fail(item.path(), "has to be an object");
     only(item, {"region", "effect", "instrument", "as_of", "note"});
-    if (!follows(text(item, "region", Must::always), "AA"))
-      fail(item.path() + "/region", "has to be EU or a country of two capitals");
-    word(item, "effect", Must::always, legal_effect_list);
-    text(item, "instrument", Must::always);
-    if (!is_date(text(item, "as_of", Must::always))) fail(item.path() + "/as_of", "has to be a date like 2026-11 or 2026-11-20");
-    text(item, "note", Must::no, true);
+    Species::Law law{.region = text(item, "region", Must::always), .effect = {}, .instrument = {}, .as_of = {}, .note = {}};
+    if (!follows(law.region, "AA")) fail(item.path() + "/region", "has to be EU or a country of two capitals");
+    law.effect = word(item, "effect", Must::always, legal_effect_list);
+    law.instrument = text(item, "instrument", Must::always);
+    law.as_of = text(item, "as_of", Must::always);
+    if (!is_date(law.as_of)) fail(item.path() + "/as_of", "has to be a date like 2026-11 or 2026-11-20");
+    law.note = text(item, "note", Must::no, true);
+    s.laws.push_back(std::move(law));
   }
 }
 
@@ -467,7 +470,7 @@ Species EntryReader::read() {
   temper(species);
   mouth_and_needs(species);
   diet_and_breeding(species);
-  legal();
+  legal(species);
   look(species);
   evidence(species);
   return species;

@@ -44,13 +44,6 @@ RestOfCard read(const Json& card) {
                    .gestation_days = range(breeding, "gestation_days"),
                    .free_swimming_days = range(breeding, "free_swimming_days"),
                    .brood = range(breeding, "brood")};
-  if (const Json* laws = find(card, "legal"))
-    for (const Json& law : laws->items)
-      rest.laws.push_back({.region = text(&law, "region"),
-                           .effect = text(&law, "effect"),
-                           .instrument = text(&law, "instrument"),
-                           .as_of = text(&law, "as_of"),
-                           .note = text(&law, "note")});
   const Json* kept_in = find(card, "water");
   rest.published_temperature_c = range(member(kept_in, "temperature_c"), "published");
   rest.published_ph = range(member(kept_in, "ph"), "published");

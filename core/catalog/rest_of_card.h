@@ -21,12 +21,6 @@ struct RestOfCard {
     std::optional<Range> gestation_days, free_swimming_days, brood;
     bool operator==(const Breeding&) const = default;
   } breeding;
-  /// A list that names the kind.
-  struct Law {
-    std::string region, effect, instrument, as_of, note;
-    bool operator==(const Law&) const = default;
-  };
-  std::vector<Law> laws;
   std::optional<Range> published_temperature_c, published_ph;  ///< as the named source prints them
   bool operator==(const RestOfCard&) const = default;
 };

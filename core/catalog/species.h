@@ -71,6 +71,7 @@ struct Species {
     Body body = Body::unknown;
     std::optional<double> body_depth_share;
     std::optional<std::array<double, 2>> length_weight;  ///< a, b of W = a L^b, g and cm TL
+    bool spines = false;                                 ///< of the fins, which lock upright and stick in a throat
     bool operator==(const Size&) const = default;
   } size;
 
@@ -128,11 +129,20 @@ struct Species {
     bool operator==(const Diet&) const = default;
   } diet;
 
+  std::string breeding_mode;  ///< a word of the closed list; empty: not known
+
   struct Look {
     std::string form, fins;
     std::vector<std::string> colours, marks;
     bool operator==(const Look&) const = default;
   } look;
+
+  /// A list that names the kind.
+  struct Law {
+    std::string region, effect, instrument, as_of, note;
+    bool operator==(const Law&) const = default;
+  };
+  std::vector<Law> laws;
 
   std::string note;
   std::string whole_json;  ///< a keeper's own entry as it was read, so that fields this program does not use are kept; else empty

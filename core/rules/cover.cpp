@@ -10,8 +10,8 @@
 #include "rules/limits.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "rules/thickets.h"
 #include "tank/placed_piece.h"
-#include "tank/volume.h"
 
 namespace shoalwright {
 
@@ -62,27 +62,6 @@ double shelter_wanted(const Species& species) {
   return species.life.cover == "some" ? limits::cover_some : 0;
 }
 
-// The fewest pieces, and those no larger than needed, that give the shelter lacking; as many as one remedy may add where no
-// number gives it.
-void remedy_by_thickets(const Facts& facts, const std::vector<const Kept*>& groups, double lack_cm2, Finding& finding) {
-  const bool eats_plants =
-      std::any_of(groups.begin(), groups.end(), [](const Kept* kept) { return kept->species->mouth.eats_plants == "most"; });
-  const PieceKind& kind = piece_kind(eats_plants ? "bridge" : "stem-plants");
-  Piece piece;
-  int count = 0;
-  for (bool enough = false; !enough && count < limits::cover_most_pieces;) {
-    ++count;
-    for (double wider = 1; !enough && wider <= limits::cover_most_times; wider += 0.125) {
-      piece = usual_piece(facts.plan, kind.id, wider);
-      enough = outline_cm2(kind, piece.length_cm, piece.depth_cm) * kind.shelter * count >= lack_cm2;
-    }
-  }
-  const std::string name = eats_plants ? "stone bridge" : "stem thicket";
-  finding.remedy = "Add " + (count == 1 ? "a " + name : std::to_string(count) + " " + name + "s") + ", " + say_measures(piece) +
-                   (count > 1 ? " each" : "");
-  finding.edits = add_pieces(facts.plan, piece, count);
-}
-
 void shelter(const Facts& facts, const Cover& cover, Found& out) {
   if (!cover.share || !(facts.volume.gross_l > 0)) return;  // planting that is not known is said by unknown-input
   std::vector<const Kept*> shy;
@@ -104,7 +83,7 @@ void shelter(const Facts& facts, const Cover& cover, Found& out) {
                   (shy.size() == 1 ? " wants " : " want ") + span_of(100 * least, 100 * most, 0, "%") +
                   ". Animals that can get out of sight show themselves more.";
     rest_on(finding, facts, shy, "life.cover");
-    remedy_by_thickets(facts, shy, (most - *cover.share) * inside_area_cm2(facts.plan.tank), finding);
+    remedy_by_thickets(facts, most - *cover.share, finding);
   });
 }
 

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-// crowding-top, crowding-mid, crowding-bottom and territory: room and floor wanted by the whole stock over what is there.
+// crowding-top, crowding-mid, crowding-bottom: room and floor wanted by the whole stock over what is there.
 #include <algorithm>
 #include <cmath>
 
 #include "notebook/say.h"
 #include "rules/edits.h"
+#include "rules/floor_told.h"
 #include "rules/lane_move.h"
 #include "rules/limits.h"
 #include "rules/shares.h"
@@ -26,17 +27,6 @@ Severity not_on_a_guess(const Plan& plan, Severity severity) {
                         {"/tank/fill_cm", "/substrate/kind", "/substrate/front_cm", "/substrate/back_cm", "/planting"});
 }
 
-enum class Holders { no, yes };
-
-std::vector<Part> only(std::vector<Part> parts, Holders holders) {
-  parts.erase(std::remove_if(parts.begin(), parts.end(),
-                             [&](const Part& part) {
-                               return !(part.amount > 0) || holds_floor(*part.kept->species) != (holders == Holders::yes);
-                             }),
-              parts.end());
-  return parts;
-}
-
 /// Part of a crowding that holds whatever shape kinds of unknown shape have: an eel shape wants the least room for its length.
 double certain_part(const std::vector<Part>& parts) {
   double all = 0, certain = 0;
@@ -56,9 +46,6 @@ std::optional<Severity> grade_of(double share, const Steps& steps, Parts parts) 
   const std::optional<Severity> certain = grade(rounded(share * certain_part(parts())), steps);
   return certain && *certain < Severity::watch ? certain : Severity::watch;
 }
-
-// Down to where no more than a note is said.
-double goal_of(const Steps& steps) { return steps.watch; }
 
 /// What becomes of those for whom a level is full.
 std::string spilling(const Facts& facts, std::size_t layer) {
@@ -114,29 +101,6 @@ void tell_layer(const Facts& facts, std::size_t layer, Severity severity, Findin
                   finding);
 }
 
-void tell_floor(const Facts& facts, Holders holders, Severity severity, Finding& finding) {
-  const std::vector<Part> parts = floor_parts(facts);
-  const std::vector<const Kept*> named = main_parts(only(parts, holders));
-  concern(finding, named);
-  const double share = *facts.room.floor_crowding, open = facts.room.floor_cm2, wanted = share * open;
-  const std::string over = amount(std::max(wanted - open, 0.0), 0, "cm²");
-  if (holders == Holders::yes)
-    finding.text = "Floor " + over + " short for territories";
-  else
-    finding.text = severity == Severity::note ? "Floor is full" : "Floor over by " + over;
-  finding.why = std::string(holders == Holders::yes ? "Territories and shoals want " : "Grown up, the stock wants ") +
-                amount(wanted, 0, "cm²") + " of floor and " + amount(open, 0, "cm²") + " can be used; most of it is wanted by " +
-                names_of(named) + ".";
-  if (holders == Holders::yes && facts.room.sight_factor < 1)
-    finding.why += " What pieces hide of them from each other is reckoned in.";
-  if (severity == Severity::note) {
-    finding.remedy = "Add nothing more on the floor";
-    return;
-  }
-  const Band& band = holders == Holders::yes ? limits::territory : limits::crowding;
-  remedy_by_fewer(facts, parts, goal_of(in_view(band, facts.plan.strictness)) / share, on_the_floor, finding);
-}
-
 }  // namespace
 
 void crowding(const Facts& facts, Found& out) {
@@ -151,7 +115,7 @@ void crowding(const Facts& facts, Found& out) {
   }
   const Steps& steps = in_view(limits::crowding, plan.strictness);
   std::optional<Severity> of_floor;
-  if (facts.room.floor_crowding && !only(floor_parts(facts), Holders::no).empty()) {
+  if (facts.room.floor_crowding && !parts_of(facts, Holders::no).empty()) {
     of_floor = grade_of(*facts.room.floor_crowding, steps, [&] { return floor_parts(facts); });
     if (of_floor) of_floor = unless_floor_assumed(plan, *of_floor);
   }
@@ -167,16 +131,6 @@ void crowding(const Facts& facts, Found& out) {
     else if (severity)
       out.add(layer_rules[layer], *severity, "", *share, [&](Finding& finding) { tell_layer(facts, layer, *severity, finding); });
   }
-}
-
-void territory(const Facts& facts, Found& out) {
-  if (!facts.room.floor_crowding) return;
-  std::optional<Severity> severity =
-      grade(rounded(*facts.room.floor_crowding), in_view(limits::territory, facts.plan.strictness));
-  if (!severity || only(floor_parts(facts), Holders::yes).empty()) return;
-  severity = unless_floor_assumed(facts.plan, *severity);
-  out.add("territory", *severity, "", *facts.room.floor_crowding,
-          [&](Finding& finding) { tell_floor(facts, Holders::yes, *severity, finding); });
 }
 
 }  // namespace shoalwright

@@ -76,22 +76,27 @@ bool line_is_pinned(const Plan& plan, int line) {
          });
 }
 
-void set_line(const Plan& plan, int line, int count, std::vector<PatchStep>& steps) {
+void set_line_count(const Plan& plan, int line, int count, std::vector<PatchStep>& steps) {
   const Group& group = plan.stock[static_cast<std::size_t>(line)];
   steps.push_back({"replace", stock_pointer(line, "count"), std::to_string(count)});
   if (group.have > count) steps.push_back({"replace", stock_pointer(line, "have"), std::to_string(count)});
+}
+
+void set_line(const Plan& plan, int line, int count, std::vector<PatchStep>& steps) {
+  const Group& group = plan.stock[static_cast<std::size_t>(line)];
+  set_line_count(plan, line, count, steps);
   if (group.males.value_or(0) + group.females.value_or(0) <= count) return;
   if (group.males) steps.push_back({"replace", stock_pointer(line, "males"), "null"});
   if (group.females) steps.push_back({"replace", stock_pointer(line, "females"), "null"});
 }
 
-}  // namespace
+struct Line {
+  int index, before, now, have;
+};
 
-std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) {
-  struct Line {
-    int index, before, now, have;
-  };
-  std::vector<Line> lines;  // that may be changed, last first
+/// The lines that may be changed, last first, with what they hold when the group has that count. Empty where that cannot be.
+std::vector<Line> lines_with(const Plan& plan, const Kept& kept, int count) {
+  std::vector<Line> lines;
   for (auto line = kept.lines.rbegin(); line != kept.lines.rend(); ++line) {
     const Group& group = plan.stock[static_cast<std::size_t>(*line)];
     if (!line_is_pinned(plan, *line)) lines.push_back({*line, group.count, group.count, group.have});
@@ -110,10 +115,15 @@ std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) 
       change += take;
     }
   if (change != 0) return {};
+  return lines;
+}
 
+}  // namespace
+
+std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) {
   std::vector<PatchStep> steps;
   std::vector<int> removed;
-  for (const Line& line : lines) {
+  for (const Line& line : lines_with(plan, kept, count)) {
     if (line.now == line.before) continue;
     if (line.now > 0) {
       set_line(plan, line.index, line.now, steps);
@@ -124,6 +134,42 @@ std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count) 
   }
   close_ranks(plan, removed, steps);
   return steps;
+}
+
+std::vector<PatchStep> set_sexes(const Plan& plan, const Kept& kept, int males, int females) {
+  const std::vector<Line> lines = lines_with(plan, kept, males + females);
+  if (lines.size() < kept.lines.size()) return {};  // what is pinned may not be given another sex
+  std::vector<PatchStep> steps;
+  std::vector<int> removed;
+  int males_left = males;
+  for (const Line& line : lines) {
+    if (line.now == 0) {
+      steps.push_back({"remove", stock_pointer(line.index), ""});
+      removed.push_back(line.index);
+      continue;
+    }
+    if (line.now != line.before) set_line_count(plan, line.index, line.now, steps);
+    const int of_them = std::min(males_left, line.now);
+    males_left -= of_them;
+    steps.push_back({"add", stock_pointer(line.index, "males"), std::to_string(of_them)});
+    steps.push_back({"add", stock_pointer(line.index, "females"), std::to_string(line.now - of_them)});
+  }
+  close_ranks(plan, removed, steps);
+  return steps;
+}
+
+std::string say_sexes(const Kept& kept, int males, int females) {
+  const auto sexed = [](int count, const char* one, const char* several) {
+    return std::to_string(count) + " " + (count == 1 ? one : several);
+  };
+  std::string text = males > 0 ? sexed(males, "male", "males") : sexed(females, "female", "females");
+  if (males > 0 && females > 0)
+    text += " and " + sexed(females, "female", "females");
+  else if (males + females > 1)
+    text = males > 0 ? "males only" : "females only";
+  const int home = std::max(kept.have - males - females, 0);
+  if (home > 0) return "Re-home " + std::to_string(home) + " " + called(kept, home) + ", keep " + text;
+  return (kept.have > 0 ? "Keep " : "Choose ") + text + " of " + called(kept, 2);
 }
 
 bool can_set_count(const Plan& plan, const Kept& kept, int count) { return !set_count(plan, kept, count).empty(); }

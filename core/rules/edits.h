@@ -17,6 +17,13 @@ namespace shoalwright {
 /// and the pointers of Plan::fixed and Plan::assumed move with the lines after it.
 std::vector<PatchStep> set_count(const Plan& plan, const Kept& kept, int count);
 
+/// So many of each sex, in all as many as that; lines change as by set_count(). Empty where a line of the group is pinned.
+std::vector<PatchStep> set_sexes(const Plan& plan, const Kept& kept, int males, int females);
+
+/// "Choose 2 males and 4 females of guppies", "Keep males only of guppies" where some swim already, "Re-home 2 guppies, keep 1
+/// male and 3 females".
+std::string say_sexes(const Kept& kept, int males, int females);
+
 /// Whether set_count() can change the group to that count.
 bool can_set_count(const Plan& plan, const Kept& kept, int count);
 

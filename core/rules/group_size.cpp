@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: MIT
 // group-size: too few of a kind that lives in company, or company of its own for one that lives alone.
+#include <algorithm>
 #include <string>
 
 #include "notebook/say.h"
+#include "rules/bears.h"
 #include "rules/edits.h"
 #include "rules/limits.h"
-#include "rules/shares.h"
+#include "rules/sexes.h"
 #include "rules/table.h"
-#include "rules/tank_fit.h"
 #include "rules/tell.h"
+#include "stocking/encounter.h"
 
 namespace shoalwright {
 
@@ -69,31 +71,18 @@ std::string why_company(GroupKind kind) {
 
 // Bottom shoals beside another kind that looks like them: company to the keeper's eye only.
 bool has_look_alike(const Facts& facts, const Kept& kept) {
-  const std::string& looks = kept.species->temper.look_alike_group;
-  if (looks.empty() || kept.species->life.style != Style::bottom_shoal) return false;
-  for (const Kept& other : facts.stock)
-    if (&other != &kept && other.species && other.species->temper.look_alike_group == looks) return true;
-  return false;
+  const Species& kind = *kept.species;
+  if (kind.life.style != Style::bottom_shoal) return false;
+  const auto looks_like_it = [&](const Species& other) {
+    return other.life.style == Style::bottom_shoal &&
+           (look_alike(kind, other) || (!kind.look.form.empty() && kind.look.form == other.look.form));
+  };
+  return std::any_of(facts.stock.begin(), facts.stock.end(),
+                     [&](const Kept& other) { return &other != &kept && other.species && looks_like_it(*other.species); });
 }
 
-// Whether so many of a kind that lives here in all could be borne: neither the tank itself nor its room speaks against them.
-bool bears(const Facts& facts, const Kept& kept, int count) {
-  const auto grave = [](const Fit& fit) { return fit.severity == Severity::harm || fit.severity == Severity::strain; };
-  const Species& species = *kept.species;
-  if (grave(empty_run_fit(facts, species)) || grave(lane_fit(facts, species)) || grave(least_length_fit(facts, species)) ||
-      grave(width_fit(facts, species)) || grave(height_fit(facts, species)) || grave(volume_fit(facts, species)))
-    return false;
-  const double full = in_view(limits::crowding, facts.plan.strictness).strain;
-  for (std::size_t layer = 0; layer < 3; ++layer) {
-    const std::optional<double>& crowding = facts.room.layers[layer].crowding;
-    if (!crowding) continue;
-    for (const Part& part : layer_parts(facts, layer))
-      if (part.kept == &kept && *crowding + part.amount * (count - kept.count) / kept.count > full) return false;
-  }
-  if (!facts.room.floor_crowding) return true;
-  const double more_cm2 = floor_demand_cm2(kept, count) - floor_demand_cm2(kept, kept.count);
-  return !(more_cm2 > 0) || *facts.room.floor_crowding + more_cm2 / facts.room.floor_cm2 <= full;
-}
+// Fighters of known sexes are spoken of by male-rivalry and temperament.
+bool is_said_of_sexes(const Kept& kept) { return is_fighter(*kept.species) && sexes_of(kept); }
 
 void tell_few(const Facts& facts, const Kept& kept, Finding& finding) {
   const Species::Life::Group& group = kept.species->life.group;
@@ -105,6 +94,7 @@ void tell_few(const Facts& facts, const Kept& kept, Finding& finding) {
   finding.why = why_company(group.kind) + "; " + (kept.count == 1 ? std::string("one is") : std::to_string(kept.count) + " are") +
                 " kept, " + std::to_string(group.least) + " is the least" +
                 (group.good > group.least ? ", " + std::to_string(group.good) + " a good group." : ".");
+  if (group.kind == GroupKind::shoal && kept.count == 1) finding.why += " Alone it is under stress all day.";
   if (has_look_alike(facts, kept)) finding.why += " Look-alikes do not count: it groups with its own kind.";
   const bool more = bears(facts, kept, goal) || !can_set_count(facts.plan, kept, 0);
   if (!more) finding.why += " This tank does not bear so many.";
@@ -131,7 +121,7 @@ void group_size(const Facts& facts, Found& out) {
     if (const auto severity = too_few(*kept.species, kept.count, facts.plan.strictness))
       out.add("group-size", *severity, kept.id, group.good - kept.count,
               [&](Finding& finding) { tell_few(facts, kept, finding); });
-    else if (const auto rivals = too_many(*kept.species, kept.count))
+    else if (const auto rivals = too_many(*kept.species, kept.count); rivals && !is_said_of_sexes(kept))
       out.add("group-size", *rivals, kept.id, kept.count - group.good,
               [&](Finding& finding) { tell_many(facts, kept, finding); });
   }

@@ -4,6 +4,7 @@
 #include "rules/edits.h"
 #include "rules/table.h"
 #include "rules/tell.h"
+#include "stocking/encounter.h"
 #include "stocking/gas_transfer.h"
 #include "units/text.h"
 
@@ -128,6 +129,46 @@ void lid_not_known(const Facts& facts, Found& out) {
   });
 }
 
+/// Kinds of which it matters who is male: live-bearing fish, and those whose males or pairs fight.
+bool sexes_matter(const Kept& kept) {
+  const Species& species = *kept.species;
+  if (kept.count < 2 || kept.males || kept.females || species.kind == "snail" || species.kind == "shrimp") return false;
+  return is_livebearer(species) || is_fighter(species) || (species.temper.rival_males && species.life.told_apart == "easy");
+}
+
+void sexes_not_known(const Facts& facts, Found& out) {
+  std::vector<const Kept*> unsexed;
+  for (const Kept& kept : facts.stock)
+    if (kept.species && sexes_matter(kept)) unsexed.push_back(&kept);
+  if (unsexed.empty()) return;
+  out.add("unknown-input", Severity::note, "sexes", 0, [&](Finding& finding) {
+    concern(finding, unsexed);
+    finding.text = "Not known: sexes of " + name_or_number_of(unsexed);
+    finding.why = "Whether males of " + names_of(unsexed) +
+                  " fight or harry females, and whether young will come, is not judged until the sexes are given.";
+    finding.remedy = "Say how many males and females there are";
+  });
+}
+
+// A card that does not say how its kind eats is no sign that it eats nobody.
+void company_not_known(const Facts& facts, Found& out) {
+  std::vector<const Kept*> silent;
+  int known = 0;
+  for (const Kept& kept : facts.stock) {
+    if (!kept.species) continue;
+    ++known;
+    if (kept.species->mouth.eater.empty() && kept.species->kind != "snail") silent.push_back(&kept);
+  }
+  if (known < 2 || silent.empty()) return;
+  out.add("unknown-input", Severity::note, "company", 0, [&](Finding& finding) {
+    concern(finding, silent);
+    finding.text = "Not known: what " + name_or_number_of(silent) + (silent.size() == 1 ? " eats" : " eat");
+    finding.why = "Whether " + names_of(silent) + (silent.size() == 1 ? " eats" : " eat") +
+                  " one of the others is not judged until the card says how large a mouth it has.";
+    finding.remedy = "Enter on its card how it eats";
+  });
+}
+
 }  // namespace
 
 void unknown_input(const Facts& facts, Found& out) {
@@ -139,6 +180,9 @@ void unknown_input(const Facts& facts, Found& out) {
   plants_not_known(facts, out);
   lid_not_known(facts, out);
   gear_not_known(facts, out);
+  if (!out.keeps_findings()) return;
+  sexes_not_known(facts, out);
+  company_not_known(facts, out);
 }
 
 void unknown_species(const Facts& facts, Found& out) {

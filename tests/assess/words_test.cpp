@@ -155,7 +155,7 @@ TEST(Words, NoFigureIsFinerThanAKeeperCanMeasure) {
 
 TEST(Words, ARemedyIsAVerbWithItsAmount) {
   const std::set<std::string> verbs = {"Move", "Keep", "Leave", "Re-home", "Take",  "Set",  "Choose", "Change", "Feed", "Mix",
-                                       "Put",  "Fill", "Add",   "Say",     "Enter", "Test", "Aim",    "Warm",   "Cool"};
+                                       "Put",  "Fill", "Add",   "Say",     "Enter", "Test", "Aim",    "Warm",   "Cool", "Ask"};
   each_finding([&](const NamedPlan&, const Finding& finding) {
     if (finding.remedy.empty()) {
       EXPECT_TRUE(finding.edits.empty()) << finding.rule;
@@ -190,6 +190,18 @@ TEST(Words, RulesAreThoseOfTheFormat) {
                                      "mature-tank",
                                      "group-size",
                                      "territory",
+                                     "sex-ratio",
+                                     "male-rivalry",
+                                     "look-alike-rivalry",
+                                     "temperament",
+                                     "predation",
+                                     "fin-nipping",
+                                     "invertebrate-predation",
+                                     "feeding",
+                                     "hybrid",
+                                     "surplus-young",
+                                     "plant-eater",
+                                     "legal",
                                      "adult-size",
                                      "unknown-species",
                                      "tank-length",
@@ -229,7 +241,7 @@ TEST(Words, CautionsAreNeverFindingsAndAlwaysThere) {
     for (const char* part : {"kg", "Unplug", "electrician", "Never release", "vet", "siphon"})
       EXPECT_NE(all.find(part), std::string::npos) << part << " is missing for " << named.name;
     EXPECT_EQ(all.find("conditioner") != std::string::npos, named.plan.source.disinfectant != Disinfectant::none) << named.name;
-    for (const char* rule : {"release", "weight", "electricity", "legal"}) EXPECT_FALSE(finding_of(assessment, rule));
+    for (const char* rule : {"release", "weight", "electricity", "quarantine"}) EXPECT_FALSE(finding_of(assessment, rule));
   }
 }
 

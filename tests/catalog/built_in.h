@@ -27,7 +27,7 @@ inline constexpr const char* full_entry_text = R"({
   },
   "size": {
     "adult_tl_cm": 6, "adult_male_cm": 5, "adult_female_cm": 6, "sold_cm": 3, "published_max_cm": 7, "published_max_type": "TL",
-    "height_with_fins_cm": 5, "body": "fusiform", "body_depth_share": 0.3, "length_weight": [0.011, 3.04]
+    "height_with_fins_cm": 5, "body": "fusiform", "body_depth_share": 0.3, "spines": true, "length_weight": [0.011, 3.04]
   },
   "water": {
     "temperature_c": { "tolerated": [20, 28], "ideal": [22, 26], "published": [22, 26] },

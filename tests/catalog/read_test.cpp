@@ -31,6 +31,7 @@ TEST(ReadCatalog, EveryValueArrives) {
   EXPECT_EQ(s.size.body, Body::fusiform);
   EXPECT_EQ(s.size.length_weight, (std::array<double, 2>{0.011, 3.04}));
   EXPECT_EQ(s.size.height_with_fins_cm, 5);
+  EXPECT_TRUE(s.size.spines);
   EXPECT_EQ(s.water.temperature_c.tolerated, (Range{20, 28}));
   EXPECT_EQ(s.water.ph.ideal, (Range{6.5, 7.5}));
   EXPECT_EQ(s.water.gh_dgh.tolerated, (Range{2, 18}));
@@ -48,6 +49,8 @@ TEST(ReadCatalog, EveryValueArrives) {
   EXPECT_EQ(s.mouth.gape_share, 0.07);
   EXPECT_EQ(s.needs.least_length_cm, 60);
   EXPECT_EQ(s.diet.foods, (std::vector<std::string>{"flake", "small-frozen"}));
+  EXPECT_EQ(s.breeding_mode, "egg-scatterer");
+  EXPECT_EQ(s.laws, (std::vector<Species::Law>{{"EU", "check", "An example", "2026-11", ""}}));
   EXPECT_EQ(s.look.marks, std::vector<std::string>{"wedge"});
   EXPECT_EQ(s.look.colours.size(), 4u);
   EXPECT_EQ(s.evidence.size(), 3u);

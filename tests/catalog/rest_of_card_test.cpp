@@ -22,10 +22,10 @@ TEST(RestOfCard, HasBreedingAndLawOfEveryCard) {
     EXPECT_EQ(rest.breeding.mode, card["breeding"]["mode"].get<std::string>()) << species->id;
     EXPECT_EQ(rest.breeding.first_food, card["breeding"].value("first_food", "")) << species->id;
     EXPECT_EQ(rest.breeding.brood.has_value(), card["breeding"].contains("brood")) << species->id;
-    ASSERT_EQ(rest.laws.size(), card["legal"].size()) << species->id;
-    for (std::size_t i = 0; i < rest.laws.size(); ++i) {
-      EXPECT_EQ(rest.laws[i].region, card["legal"][i]["region"].get<std::string>());
-      EXPECT_EQ(rest.laws[i].effect, card["legal"][i]["effect"].get<std::string>());
+    ASSERT_EQ(species->laws.size(), card["legal"].size()) << species->id;
+    for (std::size_t i = 0; i < species->laws.size(); ++i) {
+      EXPECT_EQ(species->laws[i].region, card["legal"][i]["region"].get<std::string>());
+      EXPECT_EQ(species->laws[i].effect, card["legal"][i]["effect"].get<std::string>());
     }
     EXPECT_EQ(rest.published_temperature_c.has_value(), card["water"]["temperature_c"].contains("published")) << species->id;
   }

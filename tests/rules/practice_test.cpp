@@ -98,6 +98,107 @@ TEST(SoundTanks, AreNotNaggedWithManyFindings) {
   for (const Sound& tank : sound_tanks()) EXPECT_LE(assess(kept_well(tank.plan), catalog()).findings.size(), 3u) << tank.what;
 }
 
+/// Company that practice calls sound, each in a tank as it is kept: planted, run in for months, under a lid.
+std::vector<Sound> sound_companies() {
+  const auto tank = [](double length_cm, double width_cm, double height_cm) {
+    return a_plan()
+        .tank(length_cm, width_cm, height_cm)
+        .floor(SubstrateKind::fine_sand)
+        .planted(Planting::medium)
+        .running(30)
+        .filter(3 * length_cm * width_cm * height_cm / 1000, 2)
+        .surface(SurfaceMotion::rippled)
+        .disinfectant(Disinfectant::none)
+        .piece("root", 2)
+        .piece("cave", 2)
+        .piece("fern", 2);
+  };
+  return {
+      {"hard-water livebearers at GH 16", tank(118, 48, 49)
+                                              .tap(7.8, 16, 10)
+                                              .no_aim()
+                                              .kind("poecilia-reticulata", 9)
+                                              .sexes(3, 6)
+                                              .kind("xiphophorus-maculatus", 6)
+                                              .sexes(2, 4)},
+      {"males of the guppy alone", tank(59, 29, 29.5).tap(7.8, 16, 9).no_aim().kind("poecilia-reticulata", 6).sexes(6, 0)},
+      {"a lone fighter", tank(59, 29, 29.5).kind("betta-splendens", 1).sexes(1, 0)},
+      {"cherry barbs with gouramis",
+       tank(98.4, 38.4, 44.2).kind("rohanella-titteya", 8).sexes(3, 5).kind("trichogaster-chuna", 2).sexes(1, 1)},
+      {"cherry barbs with a dwarf gourami pair",
+       tank(98.4, 38.4, 44.2).kind("rohanella-titteya", 8).kind("trichogaster-lalius", 2).sexes(1, 1)},
+      {"an unheated tank of cool-water fish",
+       tank(98.4, 38.4, 44.2).aim(20).kind("tanichthys-albonubes", 10).kind("hoplisoma-paleatum", 6)},
+      {"kuhlis in 60 cm", tank(59, 29, 29.5).tap(6.8, 6, 3).kind("pangio-semicincta", 6)},
+      {"otos with shrimps",
+       tank(59, 29, 34.4).tap(7, 7, 4).aim(23).kind("otocinclus-vittatus", 6).kind("neocaridina-davidi", 12)},
+      {"cardinals, corydoras and a pair of cockatoo cichlids", tank(98.4, 38.4, 44.2)
+                                                                   .tap(6.6, 5, 3)
+                                                                   .aim(25)
+                                                                   .kind("paracheirodon-axelrodi", 12)
+                                                                   .kind("hoplisoma-sterbai", 6)
+                                                                   .kind("apistogramma-cacatuoides", 2)
+                                                                   .sexes(1, 1)},
+      {"cardinals, corydoras and a pair of rams", tank(98.4, 38.4, 44.2)
+                                                      .tap(6.5, 5, 3)
+                                                      .aim(27)
+                                                      .kind("paracheirodon-axelrodi", 12)
+                                                      .kind("hoplisoma-sterbai", 6)
+                                                      .kind("mikrogeophagus-ramirezi", 2)
+                                                      .sexes(1, 1)},
+      {"harlequins, pygmy corydoras and a pearl gourami pair", tank(118, 38.4, 49)
+                                                                   .kind("trigonostigma-heteromorpha", 12)
+                                                                   .kind("hoplisoma-panda", 6)
+                                                                   .kind("trichopodus-leerii", 2)
+                                                                   .sexes(1, 1)},
+  };
+}
+
+TEST(SoundCompanies, AreCleanInEveryView) {
+  for (const Sound& tank : sound_companies())
+    for (const Strictness view : {Strictness::lenient, Strictness::usual, Strictness::strict}) {
+      Plan plan = tank.plan;
+      plan.strictness = view;
+      const Assessment assessment = assess(plan, catalog());
+      EXPECT_TRUE(is_clean(assessment)) << tank.what << ": " << said(assessment);
+    }
+}
+
+TEST(SoundCompanies, AreLeftInPeaceByTheRulesAboutCompany) {
+  for (const Sound& tank : sound_companies())
+    for (const Finding& finding : assess(tank.plan, catalog()).findings) {
+      if (finding.rule == "surplus-young") continue;  // both sexes are there
+      EXPECT_TRUE(finding.severity == Severity::note || finding.rule == "oxygen" || finding.rule == "cover")
+          << tank.what << ": " << name_of(finding.severity) << " " << finding.rule << " " << finding.text;
+    }
+}
+
+TEST(SoundCompanies, AreNotNaggedWithManyFindings) {
+  for (const Sound& tank : sound_companies()) {
+    const Assessment assessment = assess(tank.plan, catalog());
+    EXPECT_LE(assessment.findings.size(), 4u) << tank.what << ": " << said(assessment);
+  }
+}
+
+TEST(PoorCompanies, AreFound) {
+  const auto of = [](PlanBuilder plan, const char* rule) { return severity_of(assess(plan, catalog()), rule); };
+  const PlanBuilder tank = a_plan().tank(118, 48, 49);
+  EXPECT_EQ(of(PlanBuilder(tank).kind("puntigrus-tetrazona", 6).kind("pterophyllum-scalare", 4), "fin-nipping"),
+            Severity::strain);
+  EXPECT_EQ(of(PlanBuilder(tank).kind("amatitlania-nigrofasciata", 2).kind("paracheirodon-innesi", 10), "temperament")
+                        .value_or(Severity::note) <= Severity::strain ||
+                of(PlanBuilder(tank).kind("amatitlania-nigrofasciata", 2).kind("paracheirodon-innesi", 10), "predation")
+                        .value_or(Severity::note) <= Severity::strain,
+            true);
+  EXPECT_EQ(
+      of(PlanBuilder(tank).kind("carinotetraodon-travancoricus", 3).kind("neocaridina-davidi", 10), "invertebrate-predation"),
+      Severity::strain);
+  EXPECT_EQ(of(PlanBuilder(tank).kind("poecilia-reticulata", 6).kind("poecilia-wingei", 6), "hybrid"), Severity::watch);
+  EXPECT_EQ(of(a_plan().tank(59, 29, 29.5).kind("trichogaster-lalius", 2).kind("trichogaster-chuna", 2), "look-alike-rivalry"),
+            Severity::strain);
+  EXPECT_EQ(of(PlanBuilder(tank).kind("maylandia-zebra", 6).kind("hoplisoma-paleatum", 6), "temperament"), Severity::harm);
+}
+
 TEST(HardWater, IsNotScoldedForWhoLivesInIt) {
   for (const char* kind : {"xiphophorus-maculatus", "poecilia-reticulata", "poecilia-sphenops", "labidochromis-caeruleus"})
     for (const double gh : {12.0, 16.0, 18.0}) {

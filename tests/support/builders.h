@@ -169,6 +169,12 @@ class PlanBuilder {
     plan_.stock.push_back(group);
     return *this;
   }
+  /// The last kind has so many males and females.
+  PlanBuilder& sexes(std::optional<int> males, std::optional<int> females) {
+    plan_.stock.back().males = males;
+    plan_.stock.back().females = females;
+    return *this;
+  }
   operator Plan() const { return plan_; }
   const Plan& plan() const { return plan_; }
 

@@ -12,6 +12,7 @@
 #include "support/builders.h"
 #include "support/dice.h"
 #include "support/plan_files.h"
+#include "support/quarrels.h"
 #include "support/random_plan.h"
 
 namespace shoalwright {
@@ -64,7 +65,7 @@ inline constexpr int plans_step = 8;
 inline constexpr int plans_step = 1;
 #endif
 
-/// Every plan of tests/plans, and random ones of both kinds. Read once.
+/// Every plan of tests/plans, random ones of both kinds, and quarrels(). Read once.
 inline const std::vector<NamedPlan>& many_plans() {
   static const std::vector<NamedPlan> plans = [] {
     std::vector<NamedPlan> all = all_plans();
@@ -72,6 +73,7 @@ inline const std::vector<NamedPlan>& many_plans() {
       all.push_back({"random stock " + std::to_string(seed), random_stock(seed)});
     for (std::uint64_t seed = 1; seed <= 60; seed += plans_step)
       all.push_back({"random plan " + std::to_string(seed), random_plan(seed, the_catalog(), {.notes = false, .odd = true})});
+    for (NamedPlan& plan : quarrels()) all.push_back(std::move(plan));
     return all;
   }();
   return plans;

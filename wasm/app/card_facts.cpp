@@ -143,7 +143,7 @@ void tell_needs(Teller& t) {
   if (needs.mature_weeks > 0) t.tell("Tank has run", std::to_string(needs.mature_weeks) + " weeks", "needs.mature_weeks");
 }
 
-std::string law_words(const RestOfCard::Law& law) {
+std::string law_words(const Species::Law& law) {
   const std::string where = law.region == "EU" ? "the EU" : law.region;
   const std::string what = law.effect == "banned"       ? "Banned in " + where
                            : law.effect == "restricted" ? "Restricted in " + where
@@ -240,8 +240,7 @@ std::vector<CardFact> breeding_facts(const Species& species, const RestOfCard& r
   return t.taken();
 }
 
-std::vector<std::string> card_cautions(const Species& species, const RestOfCard& rest, std::string_view region,
-                                       const Measures& m) {
+std::vector<std::string> card_cautions(const Species& species, std::string_view region, const Measures& m) {
   std::vector<std::string> all;
   if (!species.note.empty()) all.push_back(retold(m, species.note));
   if (species.water.salinity == Salinity::brackish)
@@ -252,9 +251,9 @@ std::vector<std::string> card_cautions(const Species& species, const RestOfCard&
     all.emplace_back("Jumps when chased: keep a lid on.");
   if (species.size.sold_cm && *species.size.sold_cm < 0.4 * species.size.adult_tl_cm)
     all.push_back("Sold at " + m.length(*species.size.sold_cm) + ", it grows to " + m.length(species.size.adult_tl_cm) + ".");
-  std::vector<RestOfCard::Law> laws = rest.laws;
-  std::stable_partition(laws.begin(), laws.end(), [&](const RestOfCard::Law& law) { return law.region == region; });
-  for (const RestOfCard::Law& law : laws) all.push_back(law_words(law));
+  std::vector<Species::Law> laws = species.laws;
+  std::stable_partition(laws.begin(), laws.end(), [&](const Species::Law& law) { return law.region == region; });
+  for (const Species::Law& law : laws) all.push_back(law_words(law));
   if (laws.empty()) all.emplace_back("No list known to us names it. Lists change: check the law where you live.");
   all.emplace_back("Never release it, its plants or its water. Re-home it.");
   return all;

@@ -28,8 +28,7 @@ std::vector<CardChapter> card_chapters(const Species& species, const RestOfCard&
 std::vector<CardFact> breeding_facts(const Species& species, const RestOfCard& rest, const Measures& measures);
 /// What to take care of with the kind, whole sentences: jumps, salt, size, the note of the card, lists that name it, and that no
 /// animal is ever released. `region`: the plan's, empty: none.
-std::vector<std::string> card_cautions(const Species& species, const RestOfCard& rest, std::string_view region,
-                                       const Measures& measures);
+std::vector<std::string> card_cautions(const Species& species, std::string_view region, const Measures& measures);
 
 /// Published sources of a card in the order in which its facts name them: "Froese and Pauly 2024. FishBase. Species table".
 struct CardSources {

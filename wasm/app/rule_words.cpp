@@ -3,7 +3,7 @@
 
 #include "notebook/say.h"
 #include "plan/defaults.h"
-#include "rules/limits.h"
+#include "rules/company_limits.h"
 #include "stocking/arrivals.h"
 #include "water/media.h"
 #include "water/reach.h"
@@ -59,6 +59,44 @@ std::string rule_words(std::string_view rule) {
     return "The card of each kind has the least and a good size of group. Between the two it is a note or a watch, under the "
            "least a strain "
            "or worse; a loner has its own rule the other way round.";
+  if (rule == "sex-ratio" || rule == "surplus-young")
+    return "Live-bearing fish of both sexes: a male wants " + amount(limits::females_for_a_male, 0, "") +
+           " females, unless its card says one is enough; where both sexes are, young come.";
+  if (rule == "male-rivalry")
+    return "Rival males of a pair or harem kind want a territory each, " + amount(limits::rival_ground_bl2, 0, "") +
+           " times their length squared; " + amount(limits::rivals_spread, 0, "") +
+           " and more spread their fights. Males of a loner that fights its own kind kill each other.";
+  if (rule == "look-alike-rivalry")
+    return "A card names the group whose kinds take each other for rivals; from " + amount(look_alike_least_l, 0, "L") +
+           " on they keep apart.";
+  if (rule == "temperament")
+    return "A kind that drives off all others hurts peaceful ones up to " + amount(limits::bullied_times, 1, "") +
+           " times its length, and strains the rest. A rough one is a matter only where its run or its ground is short; a pair "
+           "that guards eggs in less than " +
+           amount(limits::guarding_least_l, 0, "L") + ".";
+  if (rule == "predation")
+    return "Mouth over depth of body, reach over length, both grown: " + of_share(swallow_eaten_from) +
+           " and more is eaten, from " + of_share(swallow_risk_from) + " on at risk, from " + of_share(swallow_watch_from) +
+           " on a watch. Beside those that are no hunters practice is divided, and the view decides how grave it is.";
+  if (rule == "fin-nipping")
+    return "Nippers beside long fins at the same level, unless those are quick. A kind that nips when few is calmer in a good "
+           "group "
+           "of " +
+           amount(limits::nip_calm_group, 0, "") + " or more; practice is divided on whether that is enough.";
+  if (rule == "invertebrate-predation")
+    return "A card says whether its kind eats grown shrimps, young ones or none, and snails; who is as long as the eater is safe "
+           "when grown.";
+  if (rule == "feeding")
+    return "Slow eaters beside fast ones that are fed at the same place, and plant eaters beside meat eaters. What grazes or "
+           "eats by "
+           "night is left out.";
+  if (rule == "hybrid") return "A card lists the kinds that its own crosses with. One sex of both kinds makes no young.";
+  if (rule == "plant-eater")
+    return "Who eats leaves or digs, from " + amount(limits::digger_least_cm, 0, "cm") +
+           " on, beside drawn plants: a watch. Ferns and mosses are left alone; plants that are not drawn are a note.";
+  if (rule == "legal")
+    return "Lists of the region that you have given, with the date at which they were read. Banned and restricted is a strain, a "
+           "hint to check a note.";
   if (rule == "adult-size")
     return "All room is reckoned at the size that the animals grow to. Sold under " + percent(limits::sold_small_share) +
            " of it, a fish hides what it will need.";

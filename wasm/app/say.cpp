@@ -110,6 +110,7 @@ const char* id_of(Section section) {
 Section section_of(const Finding& finding) {
   const std::string_view rule = finding.rule;
   if (rule == "unknown-input") {
+    if (contains(finding.text, "sexes of") || contains(finding.text, "known: what ")) return Section::company;
     if (contains(finding.text, "nitrate of the tap") || contains(finding.text, "water changes") ||
         contains(finding.text, "feeding"))
       return Section::load;

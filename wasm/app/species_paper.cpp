@@ -65,7 +65,7 @@ std::string species_paper(const Look& look, const Species& species, const Specie
     facts(out, breeding, sources);
   }
   out.line("## Take care");
-  for (const std::string& caution : card_cautions(species, worked.rest, look.plan.place.region, m)) out.line("- " + caution);
+  for (const std::string& caution : card_cautions(species, look.plan.place.region, m)) out.line("- " + caution);
   out.line("## Where it comes from");
   out.line("practice: common practice, no source. memory: from memory, not looked up. yours: your own value.");
   for (std::size_t i = 0; i < sources.cited.size(); ++i) out.line("- Source " + std::to_string(i + 1) + ": " + sources.cited[i]);

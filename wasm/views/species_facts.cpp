@@ -42,8 +42,7 @@ void draw_cautions(SpeciesDesk& desk, Stack& stack) {
   const Pen pen = pen_of(desk.ui);
   const float top = stack.y();
   std::string read;
-  for (const std::string& caution :
-       card_cautions(desk.species, desk.mine.worked.rest, desk.look.plan.place.region, desk.look.measures)) {
+  for (const std::string& caution : card_cautions(desk.species, desk.look.plan.place.region, desk.look.measures)) {
     pen.dl->AddCircleFilled({stack.box.x + 4, stack.y() + 8}, 2, desk.ui.palette->ink2);
     stack.skip(draw_wrapped(pen, type::small, {stack.box.x + 14, stack.y()}, stack.box.w - 14, desk.ui.palette->ink, caution) +
                4);

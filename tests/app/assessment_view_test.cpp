@@ -6,6 +6,7 @@
 #include "app/fill.h"
 #include "app/rule_words.h"
 #include "app/say.h"
+#include "support/quarrels.h"
 #include "views/pane.h"
 
 namespace shoalwright {
@@ -114,6 +115,29 @@ TEST(AssessmentColumn, EveryRuleThatSpeaksTellsHowItJudgesAndWhatItRestsOn) {
       }
     }
   }
+}
+
+TEST(AssessmentColumn, TellsOfQuarrelsHowEachIsJudged) {
+  for (const NamedPlan& named : quarrels())
+    for (const Finding& finding : assess(named.plan, the_catalog()).findings)
+      EXPECT_FALSE(rule_words(finding.rule).empty()) << finding.rule;
+  for (const Theme theme : {Theme::light, Theme::dark})
+    for (const bool phone : {false, true})
+      for (const NamedPlan& named : quarrels()) {
+        if (named.name != "quarrels, hunters" && named.name != "quarrels, sexes") continue;
+        ScreenKind kind = demo_with([&](Plan& plan) { plan = named.plan; });
+        kind.theme = theme;
+        kind.width = phone ? 390 : 1440;
+        kind.height = 2400;
+        kind.touch = phone;
+        Screen screen(kind);
+        EXPECT_TRUE(screen.rest());
+        int company = 0;
+        for (const Finding& finding : screen.app().now.findings) company += section_of(finding) == Section::company;
+        EXPECT_GT(company, 3);
+        screen.shoot(std::string(named.name == "quarrels, sexes" ? "sexes" : "hunters") + (phone ? "-phone" : "-desktop") +
+                     (theme == Theme::light ? "-light" : "-dark"));
+      }
 }
 
 TEST(AssessmentColumn, IKnowIsOfferedForWhatIsQuietAndCanBeTakenBack) {

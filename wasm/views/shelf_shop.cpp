@@ -25,9 +25,8 @@ void find_label(ShelfState& mine) {
     found.sold = static_cast<int>(label->kinds.size());
 }
 
-}  // namespace
-
-Box draw_label_line(Ui& ui, const Look&, Box box, ShelfState& mine, Actions& out) {
+/// The three parts of draw_shelf_lines() are one function: a short one that calls others would be folded into the first file.
+[[gnu::always_inline]] inline Box draw_label_line(Ui& ui, Box box, ShelfState& mine, Actions& out) {
   find_label(mine);
   if (mine.label.sold == 0) return box;
   const Pen pen = pen_of(ui);
@@ -44,7 +43,7 @@ Box draw_label_line(Ui& ui, const Look&, Box box, ShelfState& mine, Actions& out
   return box;
 }
 
-Box draw_shop_line(Ui& ui, const Look& look, Box box, ShelfState& mine, Actions& out) {
+[[gnu::always_inline]] inline Box draw_shop_line(Ui& ui, const Look& look, Box box, ShelfState& mine) {
   const Pen pen = pen_of(ui);
   const Box line = box.cut_top(44);
   draw_panel(pen, {line.x, line.y + 4, line.w, 38}, ui.palette->actSoft, 0, 0);
@@ -70,8 +69,25 @@ Box draw_shop_line(Ui& ui, const Look& look, Box box, ShelfState& mine, Actions&
     if (!mine.ticking) mine.search.clear();  // to see the whole list
     platform::wake(2);
   }
-  (void)out;
   return box;
+}
+
+[[gnu::always_inline]] inline void draw_group_menu(Ui& ui, ShelfState& mine) {
+  if (!begin_menu(ui, "shelf.group/menu", mine.group_at, 170, 640)) return;
+  if (menu_row(ui, "shelf.group/all", "All", {.ticked = mine.filter.group.empty()})) mine.filter.group.clear();
+  for (const std::string_view word : words_for("group"))
+    if (menu_row(ui, "shelf.group/" + std::string(word), capital(spaced_word(std::string(word))),
+                 {.ticked = mine.filter.group == word}))
+      mine.filter.group = word;
+  end_menu(ui);
+}
+
+}  // namespace
+
+Box draw_shelf_lines(Ui& ui, const Look& look, Box box, ShelfState& mine, Actions& out) {
+  draw_group_menu(ui, mine);
+  if (mine.ticking || mine.filter.in_shop) box = draw_shop_line(ui, look, box, mine);
+  return mine.search.empty() ? box : draw_label_line(ui, box, mine, out);
 }
 
 void draw_shop_tick(Ui& ui, const Look& look, const Box& row, const Species& species, const Item& of, Actions& out) {
@@ -85,16 +101,6 @@ void draw_shop_tick(Ui& ui, const Look& look, const Box& row, const Species& spe
   Preferences preferences = look.preferences;
   tick(preferences.shop, species.id);
   out.push_back(SetPreferences{preferences});
-}
-
-void draw_group_menu(Ui& ui, const Box& button, ShelfState& mine) {
-  if (!begin_menu(ui, "shelf.group/menu", button, 170, 640)) return;
-  if (menu_row(ui, "shelf.group/all", "All", {.ticked = mine.filter.group.empty()})) mine.filter.group.clear();
-  for (const std::string_view word : words_for("group"))
-    if (menu_row(ui, "shelf.group/" + std::string(word), capital(spaced_word(std::string(word))),
-                 {.ticked = mine.filter.group == word}))
-      mine.filter.group = word;
-  end_menu(ui);
 }
 
 }  // namespace shoalwright

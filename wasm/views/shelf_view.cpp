@@ -79,12 +79,12 @@ Box draw_questions(Ui& ui, const Box& box, ShelfState& mine) {
   filter("shelf.filter/shrimp", "Shrimp", mine.filter.shrimp, {.tight = true});
   filter("shelf.filter/shop", "My shop", mine.filter.in_shop, {.tight = true});
   const std::string& group = mine.filter.group;
-  const std::string group_words = group.empty() ? "Group" : capital(group);
+  std::string group_words = group.empty() ? "Group" : capital(group);
+  std::replace(group_words.begin(), group_words.end(), '-', ' ');
   const ChipLook group_look{.chevron = true, .tight = true};
-  const Box group_box = flow.take(chip_width(ui, group_words, group_look));
-  if (chip(ui, "shelf.group", group_box.min(), group_words, !group.empty(), group_look) && platform::have_rest())
+  mine.group_at = flow.take(chip_width(ui, group_words, group_look));
+  if (chip(ui, "shelf.group", mine.group_at.min(), group_words, !group.empty(), group_look) && platform::have_rest())
     open_menu(ui, "shelf.group/menu");
-  if (platform::rest_is_here()) draw_group_menu(ui, group_box, mine);
   rest.cut_top(flow.height() + 6);
 
   std::array<bool, 4>& levels = mine.filter.levels;
@@ -194,11 +194,10 @@ void one_row(Ui& ui, const Look& look, const Box& box, const Species& species, S
   if (!row.item.visible) return;
   if (!look.held && ui.dragged_id.empty() && tooltip_due(ui, row.item) && platform::have_rest())
     draw_kind_card(ui, look, species, box);
-  const bool ticking = mine.ticking && platform::have_rest();
-  const bool more = ticking || species_more_shown(ui, look, box, row.item);
+  const bool more = mine.ticking || species_more_shown(ui, look, box, row.item);
   draw_row(ui, look, box, species, answer, lifted, row.item, more);
   if (row.item.ring) draw_ring(ui, box, {.rounding = 2, .ring = Ring::inside});
-  if (ticking) {
+  if (mine.ticking) {
     draw_shop_tick(ui, look, box, species, row.item, out);
     return;
   }
@@ -338,8 +337,8 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
   }
   const Box all{box.x, box.y, box.w - 1, box.h}, asked = mine.by_tap ? draw_by_tap(ui, look, all, mine) : all;
   Box rest = draw_questions(ui, asked, mine);
-  if ((mine.ticking || mine.filter.in_shop) && platform::have_rest()) rest = draw_shop_line(ui, look, rest, mine, out);
-  if (!mine.search.empty() && platform::have_rest()) rest = draw_label_line(ui, look, rest, mine, out);
+  const bool lines = mine.ticking || mine.filter.in_shop || !mine.search.empty();
+  if (lines ? platform::have_rest() : platform::rest_is_here()) rest = draw_shelf_lines(ui, look, rest, mine, out);
   draw_order(ui, rest.cut_top(30), mine);
   draw_rule(pen, box.x, rest.y, box.right() - 1, ui.palette->line);
   rest.cut_top(1);

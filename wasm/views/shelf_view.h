@@ -22,6 +22,7 @@ struct ShelfState {
   int page = 0;          ///< so many rows at once, in a page that scrolls as a whole; 0: all, in a list that scrolls
   bool by_tap = false;   ///< each kind is judged in the tap water as it comes, whatever the plan aims at
   bool ticking = false;  ///< rows are ticked for what a shop has, not picked up
+  Box group_at;          ///< the button of the menu of groups
   struct LabelFound {
     std::string query;
     std::size_t kinds = 0;  ///< of the shelf

@@ -83,8 +83,12 @@ Box draw_questions(Ui& ui, const Box& box, ShelfState& mine) {
   std::replace(group_words.begin(), group_words.end(), '-', ' ');
   const ChipLook group_look{.chevron = true, .tight = true};
   mine.group_at = flow.take(chip_width(ui, group_words, group_look));
-  if (chip(ui, "shelf.group", mine.group_at.min(), group_words, !group.empty(), group_look) && platform::have_rest())
+  if (chip(ui, "shelf.group", mine.group_at.min(), group_words, !group.empty(), group_look)) mine.groups_asked = true;
+  // The first press may come before the file that has the menu.
+  if (mine.groups_asked && platform::have_rest()) {
+    mine.groups_asked = false;
     open_menu(ui, "shelf.group/menu");
+  }
   rest.cut_top(flow.height() + 6);
 
   std::array<bool, 4>& levels = mine.filter.levels;

@@ -19,10 +19,11 @@ struct ShelfState {
   ShelfRows rows;
   ShelfPart part = ShelfPart::animals;
   PieceShelfState pieces;
-  int page = 0;          ///< so many rows at once, in a page that scrolls as a whole; 0: all, in a list that scrolls
-  bool by_tap = false;   ///< each kind is judged in the tap water as it comes, whatever the plan aims at
-  bool ticking = false;  ///< rows are ticked for what a shop has, not picked up
-  Box group_at;          ///< the button of the menu of groups
+  int page = 0;               ///< so many rows at once, in a page that scrolls as a whole; 0: all, in a list that scrolls
+  bool by_tap = false;        ///< each kind is judged in the tap water as it comes, whatever the plan aims at
+  bool ticking = false;       ///< rows are ticked for what a shop has, not picked up
+  Box group_at;               ///< the button of the menu of groups
+  bool groups_asked = false;  ///< it was pressed and the menu is yet to open
   struct LabelFound {
     std::string query;
     std::size_t kinds = 0;  ///< of the shelf

@@ -8,7 +8,7 @@ namespace {
 constexpr bool of_kinds_only = true;
 
 /// The first rules are those that a first look at the planner needs. The others come with the second of the page's two files:
-/// each stands in wasm/rest.txt too.
+/// each stands in wasm/rest.txt too. Where several stop a group from growing, the first of the list is named.
 constexpr RuleRow rules[] = {
     {water_temperature, of_kinds_only},
     {water_ph, of_kinds_only},

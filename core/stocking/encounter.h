@@ -39,9 +39,9 @@ bool may_choke_on(const Species& eater, const Species& prey);
 /// What becomes of shrimps, and of snails, beside an eater.
 enum class SmallFry { unharmed, picked, young, grown };
 
-/// Of a shrimp or a snail; all else is unharmed. What the card of the eater says of shrimps and snails wins over mouths; who is as
-/// long as its eater, or bites, loses only its young, and nothing where it has none in a tank of fresh water. `picked`: by those
-/// that search the floor and take what they find.
+/// Of a shrimp or a snail; all else is unharmed. What the card of the eater says of shrimps and snails wins over mouths; who is
+/// as long as its eater, or bites, loses only its young, and nothing where it has none in a tank of fresh water. `picked`: by
+/// those that search the floor and take what they find.
 SmallFry small_fry_beside(const Species& eater, const Species& prey);
 /// A shrimp or snail this long beside its eater, as a share of its length, is no meal when grown.
 inline constexpr double too_long_to_eat = 1.0;

@@ -3,50 +3,166 @@
 #include <cmath>
 #include <optional>
 
-#include "draw/fish/made_shape.h"
 #include "draw/fish/shapes.h"
-#include "platform/platform.h"
 
 namespace shoalwright {
 
 namespace {
 
-// Of the cards that the first of the program's two files has (catalog/bundle.py); later_forms.cpp has the others.
-constexpr TableOf first_tables[] = {{Form::slim_tetra, &slim_tetra_shape},
-                                    {Form::deep_tetra, &deep_tetra_shape},
-                                    {Form::mid_tetra, &mid_tetra_shape},
-                                    {Form::hatchet, &hatchet_shape},
-                                    {Form::rasbora, &rasbora_shape},
-                                    {Form::danio, &danio_shape},
-                                    {Form::barb, &barb_shape},
-                                    {Form::goldfish_fancy, &goldfish_fancy_shape},
-                                    {Form::goldfish_long, &goldfish_long_shape},
-                                    {Form::livebearer, &livebearer_shape},
-                                    {Form::molly, &molly_shape},
-                                    {Form::corydoras, &corydoras_shape},
-                                    {Form::sucker, &sucker_shape},
-                                    {Form::pleco, &pleco_shape},
-                                    {Form::bristlenose, &bristlenose_shape},
-                                    {Form::eel_loach, &eel_loach_shape},
-                                    {Form::labyrinth, &labyrinth_shape},
-                                    {Form::rainbow_thread, &rainbow_thread_shape}};
+// In the order of Form; nothing for what is not a fish.
+constexpr const ShapeData* tables[form_count] = {&slim_tetra_shape,
+                                                 &deep_tetra_shape,
+                                                 &hatchet_shape,
+                                                 &rasbora_shape,
+                                                 &danio_shape,
+                                                 &barb_shape,
+                                                 &goldfish_fancy_shape,
+                                                 &goldfish_long_shape,
+                                                 &livebearer_shape,
+                                                 &molly_shape,
+                                                 &corydoras_shape,
+                                                 &sucker_shape,
+                                                 &pleco_shape,
+                                                 &eel_loach_shape,
+                                                 &deep_loach_shape,
+                                                 &labyrinth_shape,
+                                                 &fighter_shape,
+                                                 &dwarf_cichlid_shape,
+                                                 &angelfish_shape,
+                                                 &mbuna_shape,
+                                                 &rainbow_thread_shape,
+                                                 &killi_shape,
+                                                 &puffer_shape,
+                                                 &goby_shape,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 &rainbowfish_shape,
+                                                 &blue_eye_shape,
+                                                 &ricefish_shape,
+                                                 &four_eyes_shape,
+                                                 &halfbeak_shape,
+                                                 &gar_shape,
+                                                 &pipefish_shape,
+                                                 &whisker_catfish_shape,
+                                                 &squeaker_shape,
+                                                 &shovelnose_shape,
+                                                 &shark_catfish_shape,
+                                                 &glass_catfish_shape,
+                                                 &banjo_catfish_shape,
+                                                 &talking_catfish_shape,
+                                                 &eel_catfish_shape,
+                                                 &electric_catfish_shape,
+                                                 &hoplo_shape,
+                                                 &whiptail_shape,
+                                                 &twig_catfish_shape,
+                                                 &knifefish_shape,
+                                                 &featherback_shape,
+                                                 &elephantnose_shape,
+                                                 &bichir_shape,
+                                                 &ropefish_shape,
+                                                 &lungfish_shape,
+                                                 &spiny_eel_shape,
+                                                 &sturgeon_shape,
+                                                 &arowana_shape,
+                                                 &butterflyfish_shape,
+                                                 &archerfish_shape,
+                                                 &moonfish_shape,
+                                                 &sunfish_shape,
+                                                 &leaffish_shape,
+                                                 &bush_fish_shape,
+                                                 &paradise_fish_shape,
+                                                 &wild_betta_shape,
+                                                 &snakehead_shape,
+                                                 &mudskipper_shape,
+                                                 &dragon_goby_shape,
+                                                 &large_cichlid_shape,
+                                                 &hump_cichlid_shape,
+                                                 &parrot_cichlid_shape,
+                                                 &discus_shape,
+                                                 &eartheater_shape,
+                                                 &hap_shape,
+                                                 &slim_cichlid_shape,
+                                                 &sardine_cichlid_shape,
+                                                 &shell_dweller_shape,
+                                                 &shark_minnow_shape,
+                                                 &torpedo_barb_shape,
+                                                 &algae_eater_shape,
+                                                 &hillstream_shape,
+                                                 &pacu_shape,
+                                                 &headstander_shape,
+                                                 &prochilodus_shape,
+                                                 &pencilfish_shape,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 nullptr,
+                                                 &mid_tetra_shape,
+                                                 &bristlenose_shape};
+
+Vec vec_of(Point p) { return {static_cast<float>(p.x) / 1000, static_cast<float>(p.y) / 1000}; }
+
+template <class Points>
+std::vector<Vec> line_of(const Points& points) {
+  std::vector<Vec> out;
+  for (const Point p : points) out.push_back(vec_of(p));
+  return out;
+}
+
+template <class Lines>
+std::vector<std::vector<Vec>> lines_of(const Lines& lines) {
+  std::vector<std::vector<Vec>> out;
+  for (const auto& one : lines) out.push_back(line_of(one));
+  return out;
+}
+
+FishShape made(const ShapeData& table) {
+  FishShape out;
+  out.top = line_of(table.top);
+  out.bottom = line_of(table.bottom);
+  for (const FinData& fin : table.fins) {
+    const Vec base = vec_of(fin.base);
+    out.fins.push_back(
+        {fin.at, base.x, base.y, line_of(fin.edge), fin.pectoral, static_cast<float>(fin.base_y) / 1000, fin.grows});
+  }
+  out.tail = line_of(table.tail);
+  out.tail_bend = table.tail_bend;
+  out.eye = vec_of(table.eye);
+  out.eye_radius = table.eye_radius;
+  out.barbels = lines_of(table.barbels);
+  out.threads = lines_of(table.threads);
+  out.beaks = lines_of(table.beaks);
+  out.beak_width = table.beak_width;
+  out.finlets = table.finlets;
+  out.thorns = table.thorns;
+  out.fin_accent = table.fin_accent;
+  out.fin_alpha = table.fin_alpha;
+  out.gill_x = table.gill_x;
+  out.bands = table.bands;
+  out.plates = table.plates;
+  out.bristles = table.bristles;
+  out.scales = table.scales;
+  out.dark_fins = table.dark_fins;
+  out.accent_marks = table.accent_marks;
+  return out;
+}
 
 }  // namespace
-
-bool is_drawn_by_first(Form form) {
-  return std::any_of(std::begin(first_tables), std::end(first_tables), [form](const TableOf& one) { return one.form == form; });
-}
 
 const FishShape& fish_shape(Form form) {
   // Made on first use because it holds lists.
   static std::optional<FishShape> shapes[form_count];
   std::optional<FishShape>& shape = shapes[static_cast<int>(form)];
   if (!shape) {
-    const ShapeData* table = nullptr;
-    for (const TableOf& one : first_tables)
-      if (one.form == form) table = one.table;
-    if (!table && !platform::have_rest()) return fish_shape(Form::slim_tetra);
-    shape = table ? made(*table) : later_shape(form);
+    const ShapeData* table = tables[static_cast<int>(form)];
+    shape = made(table != nullptr ? *table : slim_tetra_shape);
   }
   return *shape;
 }

@@ -53,9 +53,6 @@ struct FishShape {
 
 const FishShape& fish_shape(Form form);  ///< every form that build_of() calls a fish
 
-/// Whether the first of the program's two files draws it; the others are drawn once platform::have_rest().
-bool is_drawn_by_first(Form form);
-
 /// The shape of a form with its fins changed.
 FishShape with_fins(Form form, Fins fins);
 
@@ -144,8 +141,6 @@ Mesh crab_mesh(const AnimalLook& look, const Coat& coat, int level);
 Mesh snail_mesh(const AnimalLook& look, const Coat& coat, int level);
 Mesh frog_mesh(const AnimalLook& look, const Coat& coat, int level);
 Mesh ray_mesh(const AnimalLook& look, const Coat& coat, int level);
-/// Any of them, for a form that is not drawn by the first file.
-Mesh later_mesh(const AnimalLook& look, const Coat& coat, int level);
 
 /// Moves and sizes a mesh so that x from `from` to `to` becomes -0.5 to 0.5 and y = middle becomes 0.
 void settle(Mesh& mesh, float from, float to, float middle);

@@ -86,14 +86,6 @@ constexpr Outline rounded(double reach, double half) {
           {1 + (reach - 1) * 0.45, -half * 0.98}};
 }
 
-struct TableOf {
-  Form form = Form::slim_tetra;
-  const ShapeData* table = nullptr;
-};
-
-/// The shape of a form that the program's second file has. Only when platform::have_rest().
-FishShape later_shape(Form form);
-
 extern const ShapeData slim_tetra_shape;
 extern const ShapeData deep_tetra_shape;
 extern const ShapeData hatchet_shape;

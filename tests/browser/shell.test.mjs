@@ -471,10 +471,11 @@ describe('kept on the device', () => {
   test('a reload right after an edit finds the plan again, and its own link is not taken for a new one', async () => {
     const context = await fresh();
     const planner = await Planner.open(browser, server.url, { context });
-    await keep(planner, '{"plan":1}', '#p=one');
+    const plan = fs.readFileSync(new URL('../plans/riverbank.json', import.meta.url), 'utf8');
+    await keep(planner, plan, '#p=one');
     await planner.page.reload();
     await planner.running();
-    assert.equal(await draft(planner), '{"plan":1}');
+    assert.equal(await draft(planner), plan);
     assert.equal(await start_link(planner), '');
     await planner.page.waitForURL(/#p=/);  // written before the reload, or else by the program soon after it
     await context.close();

@@ -303,9 +303,10 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
 
 /// Little while a hand is at work, so that its frames stay quick; more at other times, so that there are few, above all where
 /// each takes long to come: on a slow device, in a tab that is not looked at.
-double slice_ms() {
+double slice_ms(ShelfState& mine) {
   const ImGuiIO& io = ImGui::GetIO();
-  const bool at_work = io.MouseDelta.x != 0 || io.MouseDelta.y != 0 || ImGui::IsMouseDown(ImGuiMouseButton_Left);
+  if (io.MouseDelta.x != 0 || io.MouseDelta.y != 0) mine.moved_s = ImGui::GetTime();
+  const bool at_work = ImGui::GetTime() < mine.moved_s + 0.15;
   return at_work ? 4 : std::max(16.0, 800.0 * static_cast<double>(io.DeltaTime));
 }
 
@@ -319,7 +320,7 @@ void go_on(ShelfState& mine, const Look& look) {
   if (ImGui::GetFrameCount() <= 1)
     begin_work(work, plan, look.catalog, look.shown_bodies);
   else
-    work_on(work, plan, look.catalog, slice_ms(), look.shown_bodies);
+    work_on(work, plan, look.catalog, slice_ms(mine), look.shown_bodies);
   if (!work.done()) platform::wake(1);
 }
 

@@ -6,18 +6,14 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { FEATURES, split } from './split.mjs';
-import { move_constants } from './split_data.mjs';
+import { move_constants, section, varint } from './split_data.mjs';
 
 const from = path.dirname(fileURLToPath(import.meta.url));
 const [program, site, cards, ...faces] = process.argv.slice(2);
 const run = (command, ...args) => execFileSync(command, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] });
 
-/** A custom section of a WebAssembly file: its number 0, its length, its name, its bytes. Lengths are varints, the lowest 7 bits first. */
-function custom_section(name, bytes) {
-  const varint = n => Buffer.from(n < 128 ? [n] : [n & 127 | 128, ...varint(n >>> 7)]);
-  const body = Buffer.concat([varint(name.length), Buffer.from(name), bytes]);
-  return Buffer.concat([Buffer.from([0]), varint(body.length), body]);
-}
+/** A custom section of a WebAssembly file: number 0, its body begins with its name. */
+const custom_section = (name, bytes) => section(0, Buffer.concat([Buffer.from([...varint(name.length), ...Buffer.from(name)]), bytes]));
 
 const program_script = path.join(site, 'planner.js'), program_code = path.join(site, 'planner.wasm');
 // The page reaches into the program by these two names.

@@ -35,7 +35,8 @@ function numbers_in(file) {
   return found;
 }
 
-const varint = n => n < 128 ? [n] : [n & 127 | 128, ...varint(n >>> 7)];
+/** A number as WebAssembly writes it: the lowest 7 bits first, the highest bit of a byte says that more follow. */
+export const varint = n => n < 128 ? [n] : [n & 127 | 128, ...varint(n >>> 7)];
 const signed_varint = n => n < 64 ? [n] : [n & 127 | 128, ...signed_varint(n >>> 7)];
 
 function read_varint(bytes, at) {
@@ -58,8 +59,11 @@ function sections_of(bytes) {
   return sections;
 }
 
+/** A section of a WebAssembly file: its number, its length, its body. */
+export const section = (id, body) => Buffer.concat([Buffer.from([id, ...varint(body.length)]), body]);
+
 function write_module(file, head, sections) {
-  fs.writeFileSync(file, Buffer.concat([head, ...sections.flatMap(({ id, body }) => [Buffer.from([id, ...varint(body.length)]), body])]));
+  fs.writeFileSync(file, Buffer.concat([head, ...sections.map(({ id, body }) => section(id, body))]));
 }
 
 /** The pieces of a data section, [{at, bytes}]; each has a constant address. */

@@ -1,20 +1,10 @@
 // SPDX-License-Identifier: MIT
 // The page of a kind, a kind of one's own, what is sold under a word and what a shop has, by real events.
 import assert from 'node:assert/strict';
-import { after, before, describe, test } from 'node:test';
-import { launch, serve, with_sound_planner } from './harness.mjs';
+import { describe, test } from 'node:test';
+import { sound_planners } from './harness.mjs';
 
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await serve();
-});
-after(async () => {
-  await browser.close();
-  await server.close();
-});
-
-const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
+const { with_planner } = sound_planners();
 const rects = async planner => (await planner.state()).rects;
 const rows = async planner => Object.keys(await rects(planner)).filter(id => id.startsWith('shelf.row/')).map(id => id.slice(10));
 

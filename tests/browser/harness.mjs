@@ -8,6 +8,7 @@ import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import http from 'node:http';
 import path from 'node:path';
+import { after, before } from 'node:test';
 import { fileURLToPath } from 'node:url';
 import pixelmatch from 'pixelmatch';
 import { chromium } from 'playwright-core';
@@ -247,8 +248,22 @@ export function sharpness(picture) {
   return { step, range: high - low };
 }
 
+/** Browser and server for all tests of a file: {stage: {browser, server} once they run, with_planner(options, body)}. */
+export function sound_planners() {
+  const stage = {};
+  before(async () => {
+    stage.browser = await launch();
+    stage.server = await serve();
+  });
+  after(async () => {
+    await stage.browser.close();
+    await stage.server.close();
+  });
+  return { stage, with_planner: (options, body) => with_sound_planner(stage, options, body) };
+}
+
 /** Runs `body` with a planner of its own, as wide as a desk, and closes it, whatever happens. A sound page has nothing to complain of. */
-export async function with_sound_planner(browser, server, { fragment = '', ...options }, body) {
+async function with_sound_planner({ browser, server }, { fragment = '', ...options }, body) {
   const planner = await Planner.open(browser, server.url + fragment, { width: 1440, height: 900, ...options });
   try {
     await body(planner);

@@ -2,20 +2,10 @@
 // The keeper's own way through the planner, by real mouse and keyboard: choose a tank, drag fish in, see the numbers answer, take it
 // back, send it to a friend.
 import assert from 'node:assert/strict';
-import { after, before, describe, test } from 'node:test';
-import { Planner, different_pixels, launch, serve, sleep, with_sound_planner } from './harness.mjs';
+import { describe, test } from 'node:test';
+import { Planner, different_pixels, serve, sleep, sound_planners } from './harness.mjs';
 
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await serve();
-});
-after(async () => {
-  await browser.close();
-  await server.close();
-});
-
-const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
+const { stage, with_planner } = sound_planners();
 
 const count_of = (plan, species) => plan.stock.filter(group => group.species === species).reduce((sum, group) => sum + group.count, 0);
 const rules = assessment => assessment.findings.map(finding => finding.rule);
@@ -195,7 +185,7 @@ describe('a keeper at a desk', () => {
       assert.equal(asked(planner), 1, 'it comes once');
     });
     const broken = await serve(undefined, { missing: ['rest.wasm'] });
-    const planner = await Planner.open(browser, broken.url, { width: 1440, height: 900 });
+    const planner = await Planner.open(stage.browser, broken.url, { width: 1440, height: 900 });
     await planner.press('c');
     await planner.page.waitForFunction(() => document.body.dataset.rest === 'missing');
     await planner.page.waitForFunction(() => document.getElementById('live').textContent.includes('could not be loaded'));
@@ -366,7 +356,7 @@ describe('sharing', () => {
     const link = await planner.clipboard();
     assert.match(link, /^http:\/\/127\.0\.0\.1:\d+\/#p=[A-Za-z0-9_-]+$/);
     const mine = await planner.state();
-    const friend = await Planner.open(browser, link, { width: 1024, height: 768 });
+    const friend = await Planner.open(stage.browser, link, { width: 1024, height: 768 });
     try {
       const theirs = await friend.state();
       assert.deepEqual(theirs.plan, mine.plan);

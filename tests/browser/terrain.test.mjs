@@ -1,20 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Hills and valleys drawn by real mouse, keyboard and finger.
 import assert from 'node:assert/strict';
-import { after, before, describe, test } from 'node:test';
-import { different_pixels, launch, serve, sleep, with_sound_planner } from './harness.mjs';
+import { describe, test } from 'node:test';
+import { different_pixels, sleep, sound_planners } from './harness.mjs';
 
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await serve();
-});
-after(async () => {
-  await browser.close();
-  await server.close();
-});
-
-const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
+const { with_planner } = sound_planners();
 
 const line_of = async planner => (await planner.state()).plan.substrate.line_cm;
 

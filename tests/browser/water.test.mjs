@@ -1,20 +1,10 @@
 // SPDX-License-Identifier: MIT
 // The Water page by real mouse, keyboard and finger: blend, use, take back.
 import assert from 'node:assert/strict';
-import { after, before, describe, test } from 'node:test';
-import { different_pixels, launch, serve, with_sound_planner } from './harness.mjs';
+import { describe, test } from 'node:test';
+import { different_pixels, sound_planners } from './harness.mjs';
 
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await serve();
-});
-after(async () => {
-  await browser.close();
-  await server.close();
-});
-
-const with_planner = (options, body) => with_sound_planner(browser, server, options, body);
+const { with_planner } = sound_planners();
 
 async function open_water(planner) {
   await planner.click('top.tab/water');

@@ -3,9 +3,12 @@
 
 #include <algorithm>
 #include <array>
+#include <string_view>
 #include <tuple>
 
+#include "assess/reckoned.h"
 #include "rules/tank_fit.h"
+#include "stocking/encounter.h"
 #include "stocking/layers.h"
 #include "stocking/least_tank.h"
 #include "tank/volume.h"
@@ -88,14 +91,8 @@ std::vector<Kept> ShelfSearch::stock_with(const Species& species, int count) con
 }
 
 std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) {
-  const Windows water = windows_of(plan_, species_in(stock));
-  const Room room = room_of(plan_, stock, volume_, bodies_);
-  const Load load = load_of(plan_, stock, volume_, water);
-  const Air air = air_of(plan_, stock, volume_, water.temperature_c.now);
-  Found found(Found::Keep::findings_at_once);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room, bodies_, load, air};
-  for (const RuleRow& row : rules_with(catalog_)) row.rule(facts, found);
-  return found.take_findings();
+  const Reckoned all = reckon(plan_, stock, bodies_);
+  return findings_of(facts_of(plan_, catalog_, all, bodies_), Found::Keep::findings_at_once);
 }
 
 void ShelfSearch::find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer) {
@@ -233,6 +230,12 @@ ShelfAnswer ShelfSearch::answer(const Species& species) {
     else if (before && after && after->low - before->low >= window_word_c)
       answer.then_at_least_c = after->low;
   }
+  const std::array<double, 3> depth = demand_of({.species = &species, .id = species.id, .count = 1}).depth;
+  for (std::size_t i = 0; i < 3; ++i) answer.fills += depth[i] * std::max(0.0, 1 - room_.layers[i].crowding.value_or(1));
+  const auto like = std::find_if(stock_.begin(), stock_.end(), [&](const Kept& one) {
+    return one.species->id != species.id && nearly_doubles(*one.species, species);
+  });
+  if (like != stock_.end()) answer.much_like = like->id;
   answer.keep_lid_on = species.life.jumps == Jumps::readily && plan_.tank.lid.value_or(false);
 
   const double margin = worst_margin(species, answer);
@@ -245,6 +248,24 @@ ShelfAnswer ShelfSearch::answer(const Species& species) {
 
 ShelfAnswer shelf_answer(const Plan& plan, const Catalog& catalog, const Species& species) {
   return ShelfSearch(plan, catalog).answer(species);
+}
+
+bool nearly_doubles(const Species& one, const Species& other) {
+  if (one.life.style != other.life.style) return false;
+  const auto genus = [](const Species& species) {
+    return std::string_view(species.name.scientific).substr(0, species.name.scientific.find(' '));
+  };
+  return genus(one) == genus(other) || look_alike(one, other);
+}
+
+double ShelfAnswer::usefulness() const {
+  if (fit == ShelfFit::over || fit == ShelfFit::unknown) return closeness - 10;
+  // A level that is empty counts more than a wide margin; a kind that doubles another, or is there, comes after all that do not.
+  constexpr double margin_weight = 0.3, later = 3;
+  double useful = fills + margin_weight * std::min(closeness, 1.0);
+  if (fit == ShelfFit::just) useful -= 2 * later;
+  if (in_plan > 0 || !much_like.empty()) useful -= later;
+  return useful;
 }
 
 int usual_addition(const Species& species, int in_plan) {

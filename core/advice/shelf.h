@@ -44,7 +44,11 @@ struct ShelfAnswer {
   bool keep_lid_on = false;     ///< it jumps readily and the tank has a lid
   bool waits_for_kind = false;  ///< `unknown` because of an unknown species in the plan, else because of the planting
   double closeness = 0;         ///< larger fits better; below -0.95 for every `over` kind, above for the others
+  double fills = 0;             ///< 0 to 1: how much of where it swims is empty
+  std::string much_like;        ///< the first kind of the plan that it nearly doubles; empty: none
   bool loud() const { return fit == ShelfFit::over; }
+  /// By what the tank lacks: kinds that fit before those that do not, those that use empty levels and double nothing first.
+  double usefulness() const;
   bool operator==(const ShelfAnswer&) const = default;
 };
 
@@ -57,10 +61,14 @@ class ShelfSearch {
   ShelfSearch& operator=(const ShelfSearch&) = delete;
 
   const Plan& plan() const { return plan_; }
+  const Catalog& catalog() const { return catalog_; }
   ShelfAnswer answer(const Species& species);
 
- private:
+  /// The stock by id with so many of a kind in all, none for 0, beside the others.
   std::vector<Kept> stock_with(const Species& species, int count) const;
+  BodyRooms& bodies() { return bodies_; }
+
+ private:
   std::vector<Finding> findings(const std::vector<Kept>& stock);
   void find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer);
   double worst_margin(const Species& species, const ShelfAnswer& answer);
@@ -80,6 +88,10 @@ ShelfAnswer shelf_answer(const Plan& plan, const Catalog& catalog, const Species
 /// "Room for 9", "Just 8, no more", "8 fit, 10 are better", "In the plan: 10, room for 2 more", "Lane 53 cm short", "GH 4 too
 /// hard". Metric, or in °F, inches and US gallons.
 std::string shelf_words(const ShelfAnswer& answer);
+
+/// Two kinds that fill one and the same place: of one genus, or of a group that looks alike, and of one life style. Common
+/// practice, no source.
+bool nearly_doubles(const Species& one, const Species& other);
 
 /// How many are picked up at once: the good group; of a kind in the plan what its good group lacks, else one more. 1 or more.
 int usual_addition(const Species& species, int in_plan);

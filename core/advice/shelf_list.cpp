@@ -73,10 +73,11 @@ int with_room(std::span<const ShelfAnswer* const> answers) {
 }
 
 void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order) {
-  if (order == ShelfOrder::closest_first) {
-    sort_stable(rows, [](const ShelfRow& a, const ShelfRow& b) {
+  if (order == ShelfOrder::closest_first || order == ShelfOrder::lacking_first) {
+    sort_stable(rows, [&](const ShelfRow& a, const ShelfRow& b) {
       if (!a.answer || !b.answer) return a.answer && !b.answer;
-      return a.answer->closeness > b.answer->closeness;
+      return order == ShelfOrder::closest_first ? a.answer->closeness > b.answer->closeness
+                                                : a.answer->usefulness() > b.answer->usefulness();
     });
     return;
   }

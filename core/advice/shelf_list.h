@@ -39,7 +39,7 @@ bool is_ticked(const std::vector<std::string>& list, std::string_view species);
 /// How many kinds of the list have room for one more at least; a kind without an answer counts for none.
 int with_room(std::span<const ShelfAnswer* const> answers);
 
-enum class ShelfOrder { closest_first, name, size };
+enum class ShelfOrder { closest_first, lacking_first, name, size };
 
 /// One row of the shelf: a kind and what is said of it (null while that is being worked out).
 struct ShelfRow {
@@ -47,7 +47,8 @@ struct ShelfRow {
   const ShelfAnswer* answer = nullptr;
 };
 
-/// Rows put in order: closest fit first (rows without an answer last, as they came), by display name, or by adult size and name.
+/// Rows put in order: closest fit or what the tank lacks first (rows without an answer last, as they came), by display name, or
+/// by adult size and name.
 void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order);
 
 /// All kinds that the shelf has: the keeper's own (which win over the catalogue's of the same id), then the catalogue's by code.

@@ -45,6 +45,16 @@ Answer recipe_of_file(const Catalog& catalog, const std::string& path) {
   return plan ? Answer{.out = recipe_json(recipe_card(*plan, catalog))} : refuse(plan.error());
 }
 
+Answer suggest_file(const Catalog& catalog, const std::string& path) {
+  const Result<Plan> plan = read_plan_file(path);
+  return plan ? Answer{.out = suggestions_json(suggestions_for(*plan, catalog))} : refuse(plan.error());
+}
+
+Answer least_tank_of_file(const Catalog& catalog, const std::string& path) {
+  const Result<Plan> plan = read_plan_file(path);
+  return plan ? Answer{.out = least_tanks_json(least_tanks(*plan, catalog))} : refuse(plan.error());
+}
+
 Answer link_file(const Catalog& catalog, const std::string& path) {
   const Result<Plan> plan = read_plan_file(path);
   return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
@@ -105,18 +115,22 @@ Answer run_command(const std::vector<std::string>& arguments) {
   const bool instance = command == "fill" && arguments.size() == 3 && arguments[1] == "--instance";
   const bool known = command == "largest" || command == "fill"
                          ? instance || (command == "largest" && arguments.size() == 3)
-                         : arguments.size() == 2 && (command == "assess" || command == "link" || command == "recipe" ||
-                                                     command == "open" || command == "check");
+                         : arguments.size() == 2 &&
+                               (command == "assess" || command == "suggest" || command == "least-tank" || command == "mend" ||
+                                command == "link" || command == "recipe" || command == "open" || command == "check");
   if (!known)
     return Answer{.code = bad_input,
                   .error =
-                      "Use: shoal assess PLAN.json, shoal largest PLAN.json SPECIES, shoal recipe PLAN.json, shoal fill "
-                      "--instance FILE, shoal link PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
+                      "Use: shoal assess PLAN.json, shoal suggest PLAN.json, shoal largest PLAN.json SPECIES, shoal least-tank "
+                      "PLAN.json, shoal mend PLAN.json, shoal recipe PLAN.json, shoal fill --instance FILE, shoal link "
+                      "PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
   if (instance) return fill_instance(arguments[2]);
   if (command == "check") return check_file(arguments[1]);
   const Catalog catalog = builtin_catalog();
   if (command == "assess") return assess_file(catalog, arguments[1]);
   if (command == "largest") return largest_in_file(catalog, arguments[1], arguments[2]);
+  if (command == "suggest") return suggest_file(catalog, arguments[1]);
+  if (command == "least-tank") return least_tank_of_file(catalog, arguments[1]);
   if (command == "recipe") return recipe_of_file(catalog, arguments[1]);
   if (command == "link") return link_file(catalog, arguments[1]);
   return open_link(catalog, arguments[1]);

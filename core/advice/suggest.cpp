@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "advice/suggest.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "advice/shelf_list.h"
+#include "assess/reckoned.h"
+#include "assess/tightest.h"
+#include "notebook/say.h"
+#include "stocking/encounter.h"
+#include "units/order.h"
+
+namespace shoalwright {
+
+namespace {
+
+bool there_already(const Finding& one, const std::vector<Finding>& before) {
+  return std::any_of(before.begin(), before.end(), [&](const Finding& b) {
+    return b.rule == one.rule && b.species == one.species && b.severity <= one.severity;
+  });
+}
+
+std::vector<std::string> rules_raised(std::vector<Finding> after, const std::vector<Finding>& before) {
+  sort_stable(after,
+              [](const Finding& a, const Finding& b) { return std::tie(a.severity, a.rule) < std::tie(b.severity, b.rule); });
+  std::vector<std::string> rules;
+  for (const Finding& one : after)
+    if (one.severity != Severity::note && !there_already(one, before) &&
+        std::find(rules.begin(), rules.end(), one.rule) == rules.end())
+      rules.push_back(one.rule);
+  return rules;
+}
+
+std::vector<Finding> findings(const Reckoned& all, ShelfSearch& shelf) {
+  return findings_of(facts_of(shelf.plan(), shelf.catalog(), all, shelf.bodies()), Found::Keep::findings_at_once);
+}
+
+int usual_group(const ShelfAnswer& answer) {
+  if (answer.fit == ShelfFit::over || !answer.largest) return std::max(answer.in_plan, answer.least);
+  const int wanted = answer.in_plan < answer.good ? answer.good : answer.in_plan + 1;
+  return std::clamp(wanted, 1, std::max(*answer.largest, 1));
+}
+
+SuggestedFit fit_of(const ShelfAnswer& answer) {
+  switch (answer.fit) {
+    case ShelfFit::spare: return SuggestedFit::fits;
+    case ShelfFit::just: return SuggestedFit::close;
+    case ShelfFit::over:
+    case ShelfFit::unknown: break;
+  }
+  return SuggestedFit::no;
+}
+
+}  // namespace
+
+std::vector<Suggestion> suggestions_for(const Plan& plan, const Catalog& catalog) {
+  ShelfSearch shelf(plan, catalog);
+  std::vector<Suggestion> all;
+  for (const Species* species : shelf_kinds(shelf.plan(), catalog)) {
+    Suggestion one{.answer = shelf.answer(*species), .first = {}, .findings = {}};
+    one.fit = fit_of(one.answer);
+    one.count = std::max(one.answer.room_for.value_or(0), 0);
+    const int group = usual_group(one.answer);
+    const Reckoned before = reckon(plan, shelf.stock_with(*species, one.answer.in_plan), shelf.bodies());
+    const Reckoned after = reckon(plan, shelf.stock_with(*species, group), shelf.bodies());
+    const std::vector<Tightest> margins = tightest_margins(facts_of(plan, catalog, after, shelf.bodies()));
+    if (!margins.empty()) one.first = margins.front();
+    if (group != one.answer.in_plan) one.findings = rules_raised(findings(after, shelf), findings(before, shelf));
+    all.push_back(std::move(one));
+  }
+  sort_stable(all, [](const Suggestion& a, const Suggestion& b) { return a.answer.usefulness() > b.answer.usefulness(); });
+  return all;
+}
+
+Lacking lacking_in(const Plan& plan, const Catalog& catalog) {
+  Lacking lacking;
+  SwimLevels used;
+  for (const Kept& kept : resolve_stock(plan, catalog)) {
+    if (!kept.species) continue;
+    const SwimLevels levels = swim_levels(*kept.species);
+    used.surface |= levels.surface;
+    used.upper |= levels.upper;
+    used.middle |= levels.middle;
+    used.floor |= levels.floor;
+    if (kept.count < kept.species->life.group.good) lacking.groups.push_back(kept.id);
+  }
+  if (!used.surface) lacking.levels.push_back("surface");
+  if (!used.upper) lacking.levels.push_back("upper");
+  if (!used.middle) lacking.levels.push_back("middle");
+  if (!used.floor) lacking.levels.push_back("floor");
+  return lacking;
+}
+
+std::string say_lacking(const Lacking& lacking) {
+  if (lacking.nothing()) return "Nothing is missing: every level has its animals, every group its number.";
+  if (lacking.levels.size() == 4) return "Nobody swims here yet.";
+  std::string text;
+  if (!lacking.levels.empty()) {
+    text = "Nobody swims at the " + joined(lacking.levels) + (lacking.levels.size() > 1 ? " levels" : " level");
+  }
+  if (!lacking.groups.empty())
+    text += (text.empty() ? "" : "; ") + std::to_string(lacking.groups.size()) +
+            (lacking.groups.size() == 1 ? " group is" : " groups are") + " smaller than is good for " +
+            (lacking.groups.size() == 1 ? "it" : "them");
+  return text + ".";
+}
+
+}  // namespace shoalwright

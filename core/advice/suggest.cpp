@@ -69,7 +69,12 @@ std::vector<Suggestion> suggestions_for(const Plan& plan, const Catalog& catalog
     if (group != one.answer.in_plan) one.findings = rules_raised(findings(after, shelf), findings(before, shelf));
     all.push_back(std::move(one));
   }
-  sort_stable(all, [](const Suggestion& a, const Suggestion& b) { return a.answer.usefulness() > b.answer.usefulness(); });
+  // Of two that would do as well the one that asks for less care.
+  constexpr double care = 0.5;
+  const auto rank = [](const Suggestion& one) {
+    return one.answer.usefulness() - care * static_cast<double>(one.findings.size());
+  };
+  sort_stable(all, [&](const Suggestion& a, const Suggestion& b) { return a.fit != b.fit ? a.fit < b.fit : rank(a) > rank(b); });
   return all;
 }
 

@@ -24,7 +24,8 @@ struct Suggestion {
   std::vector<std::string> findings;  ///< rules that this group raises or worsens, gravest first
 };
 
-/// Every kind of the shelf, best first (ShelfAnswer::usefulness), kinds of one rank in the order of the shelf.
+/// Every kind of the shelf, best first: what fits, what is close, what does not; among those by ShelfAnswer::usefulness() less
+/// what there would be to watch; kinds of one rank in the order of the shelf.
 std::vector<Suggestion> suggestions_for(const Plan& plan, const Catalog& catalog);
 
 /// What a tank lacks, so that "nothing" can be said too.

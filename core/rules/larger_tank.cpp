@@ -45,6 +45,8 @@ std::vector<const char*> measures_to_drop(Shape shape) {
   return {};
 }
 
+}  // namespace
+
 std::vector<PatchStep> exchange_tank(const Plan& plan, const Tank& tank) {
   const struct {
     const char* pointer;
@@ -65,6 +67,8 @@ std::vector<PatchStep> exchange_tank(const Plan& plan, const Tank& tank) {
     if (is_fixed(plan, step.path)) return {};
   return steps;
 }
+
+namespace {
 
 bool tank_is_pinned(const Plan& plan) { return exchange_tank(plan, plan.tank).empty(); }
 

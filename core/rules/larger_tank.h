@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <vector>
+
 #include "rules/facts.h"
 
 namespace shoalwright {
@@ -10,6 +12,9 @@ namespace shoalwright {
 /// height for its fins, and a run of `run_cm`. Where no usual tank will do, or the tank is pinned, the remedy is to leave the
 /// kind out.
 void remedy_by_larger_tank(const Facts& facts, const Kept& kept, double run_cm, Finding& finding);
+
+/// The plan's tank exchanged for a rectangular one by its inside measures. Empty where a measure of the tank is pinned.
+std::vector<PatchStep> exchange_tank(const Plan& plan, const Tank& tank);
 
 /// The same for a run that is short: the whole lane, or as much of it as usual tanks give beyond `have_cm`.
 void remedy_by_longer_tank(const Facts& facts, const Kept& kept, double have_cm, Finding& finding);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "share/assessment_json.h"
 
-#include "share/detail/json_out.h"
+#include "share/json_out.h"
+#include "share/patch.h"
 
 namespace shoalwright {
 
@@ -78,13 +79,9 @@ void write(JsonOut& out, const Finding& finding) {
       .member("rule", finding.rule)
       .member("severity", name_of(finding.severity))
       .member("species", finding.species);
-  out.member("text", finding.text).member("why", finding.why).member("remedy", finding.remedy).key("edits").begin_list();
-  for (const PatchStep& step : finding.edits) {
-    out.begin_object().member("op", step.op).member("path", step.path);
-    if (!step.value_json.empty()) out.key("value").json(step.value_json);
-    out.end_object();
-  }
-  out.end_list().member("evidence", name_of(finding.evidence)).member("source", finding.source).end_object();
+  out.member("text", finding.text).member("why", finding.why).member("remedy", finding.remedy);
+  out.key("edits").json(steps_json(finding.edits)).member("evidence", name_of(finding.evidence));
+  out.member("source", finding.source).end_object();
 }
 
 void write(JsonOut& out, const Tightest& tightest) {

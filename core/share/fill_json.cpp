@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "share/fill_json.h"
 
-#include "share/detail/json_out.h"
+#include "share/json_out.h"
 #include "units/json.h"
 
 namespace shoalwright {

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "plan/assumed.h"
+#include "share/json_out.h"
 #include "share/plan_json.h"
 #include "units/json.h"
 
@@ -166,6 +167,26 @@ Problem apply(Json& root, const PatchStep& step) {
 }
 
 }  // namespace
+
+std::string steps_json(const std::vector<PatchStep>& steps) {
+  JsonOut out;
+  out.begin_list();
+  for (const PatchStep& step : steps) {
+    out.begin_object().member("op", step.op).member("path", step.path);
+    if (!step.value_json.empty()) out.key("value").json(step.value_json);
+    out.end_object();
+  }
+  out.end_list();
+  return out.text();
+}
+
+std::string json_at(std::string_view document, std::string_view pointer) {
+  Result<Json> root = parse_json(document);
+  const std::optional<std::vector<std::string>> tokens = tokens_of(pointer);
+  if (!root || !tokens) return "";
+  const Json* at = walk(root.value(), *tokens, tokens->size());
+  return at ? dump(*at) : "";
+}
 
 Result<std::string> patch_json(std::string_view document, const std::vector<PatchStep>& steps) {
   Result<Json> json = parse_json(document);

@@ -20,6 +20,12 @@ Result<Plan> take_remedy(const Plan& plan, const std::vector<PatchStep>& steps);
 /// of their step as a JSON text.
 Result<std::vector<PatchStep>> read_patch(std::string_view json_text);
 
+/// The steps as the text of a JSON Patch.
+std::string steps_json(const std::vector<PatchStep>& steps);
+
+/// The value under a JSON Pointer (RFC 6901) of a JSON document, in canonical order of keys; empty where there is none.
+std::string json_at(std::string_view document, std::string_view pointer);
+
 /// Any JSON document after a patch, in canonical order of keys (RFC 6902 section 3: all steps or none).
 Result<std::string> patch_json(std::string_view document, const std::vector<PatchStep>& steps);
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "plan/words.h"
-#include "share/detail/json_out.h"
+#include "share/json_out.h"
 #include "share/plan_json.h"
 
 namespace shoalwright {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "share/recipe_json.h"
 
-#include "share/detail/json_out.h"
+#include "share/json_out.h"
 
 namespace shoalwright {
 

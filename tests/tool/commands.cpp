@@ -55,6 +55,11 @@ Answer least_tank_of_file(const Catalog& catalog, const std::string& path) {
   return plan ? Answer{.out = least_tanks_json(least_tanks(*plan, catalog))} : refuse(plan.error());
 }
 
+Answer mend_file(const Catalog& catalog, const std::string& path) {
+  const Result<Plan> plan = read_plan_file(path);
+  return plan ? Answer{.out = mends_json(mend(*plan, catalog))} : refuse(plan.error());
+}
+
 Answer link_file(const Catalog& catalog, const std::string& path) {
   const Result<Plan> plan = read_plan_file(path);
   return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
@@ -131,6 +136,7 @@ Answer run_command(const std::vector<std::string>& arguments) {
   if (command == "largest") return largest_in_file(catalog, arguments[1], arguments[2]);
   if (command == "suggest") return suggest_file(catalog, arguments[1]);
   if (command == "least-tank") return least_tank_of_file(catalog, arguments[1]);
+  if (command == "mend") return mend_file(catalog, arguments[1]);
   if (command == "recipe") return recipe_of_file(catalog, arguments[1]);
   if (command == "link") return link_file(catalog, arguments[1]);
   return open_link(catalog, arguments[1]);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "share/detail/json_out.h"
+#include "share/json_out.h"
 
 #include "units/json.h"
 #include "units/shortest.h"

@@ -38,6 +38,30 @@ EMSCRIPTEN_KEEPALIVE const char* assess(const char* plan_text) {
   return plan ? say(assessment_json(shoalwright::assess(*plan, catalog()))) : say(plan.error());
 }
 
+/// What else fits, best first (FORMATS section 6).
+EMSCRIPTEN_KEEPALIVE const char* suggest(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  return plan ? say(suggestions_json(suggestions_for(*plan, catalog()))) : say(plan.error());
+}
+
+/// The least tanks for the stock.
+EMSCRIPTEN_KEEPALIVE const char* least_tank(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  return plan ? say(least_tanks_json(least_tanks(*plan, catalog()))) : say(plan.error());
+}
+
+/// The least costly sets of repairs.
+EMSCRIPTEN_KEEPALIVE const char* mend(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  return plan ? say(mends_json(shoalwright::mend(*plan, catalog()))) : say(plan.error());
+}
+
+/// The recipe for the water aimed at.
+EMSCRIPTEN_KEEPALIVE const char* recipe(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  return plan ? say(recipe_json(recipe_card(*plan, catalog()))) : say(plan.error());
+}
+
 /// "#p=…" as a JSON string.
 EMSCRIPTEN_KEEPALIVE const char* link_of(const char* plan_text) {
   const Result<Plan> plan = read_plan(plan_text);

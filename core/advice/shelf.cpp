@@ -203,6 +203,7 @@ ShelfAnswer ShelfSearch::answer(const Species& species) {
 
   const Largest largest = largest_.find(species);
   answer.largest = largest.count;
+  answer.stopped_by = largest.stopped_by;
   if (!largest.count) {
     answer.waits_for_kind = std::any_of(stock_.begin(), stock_.end(), [](const Kept& one) { return !one.species; });
     answer.closeness = fits_from;

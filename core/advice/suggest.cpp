@@ -56,17 +56,20 @@ SuggestedFit fit_of(const ShelfAnswer& answer) {
 
 std::vector<Suggestion> suggestions_for(const Plan& plan, const Catalog& catalog) {
   ShelfSearch shelf(plan, catalog);
+  const std::vector<Finding> now = findings(reckon(plan, resolve_stock(plan, catalog), shelf.bodies()), shelf);
   std::vector<Suggestion> all;
   for (const Species* species : shelf_kinds(shelf.plan(), catalog)) {
     Suggestion one{.answer = shelf.answer(*species), .first = {}, .findings = {}};
     one.fit = fit_of(one.answer);
     one.count = std::max(one.answer.room_for.value_or(0), 0);
     const int group = usual_group(one.answer);
-    const Reckoned before = reckon(plan, shelf.stock_with(*species, one.answer.in_plan), shelf.bodies());
     const Reckoned after = reckon(plan, shelf.stock_with(*species, group), shelf.bodies());
     const std::vector<Tightest> margins = tightest_margins(facts_of(plan, catalog, after, shelf.bodies()));
     if (!margins.empty()) one.first = margins.front();
-    if (group != one.answer.in_plan) one.findings = rules_raised(findings(after, shelf), findings(before, shelf));
+    if (one.fit == SuggestedFit::no)
+      one.findings = one.answer.stopped_by;
+    else if (group != one.answer.in_plan)
+      one.findings = rules_raised(findings(after, shelf), now);
     all.push_back(std::move(one));
   }
   // Of two that would do as well the one that asks for less care.

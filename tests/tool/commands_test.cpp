@@ -70,6 +70,19 @@ TEST(Helper, TellsTheRecipeAsTheCoreDoes) {
   expect_refused(run_command({"recipe", plan_path("there-is-none.json")}), "cannot be opened");
 }
 
+TEST(Helper, SuggestsMendsAndNamesTanksAsTheCoreDoes) {
+  for (const NamedPlan& named : all_plans()) {
+    if (named.name != "riverbank.json" && named.name != "corner-pentagon.json") continue;
+    EXPECT_EQ(run_command({"suggest", plan_path(named.name)}).out, suggestions_json(suggestions_for(named.plan, the_catalog())));
+    EXPECT_EQ(run_command({"least-tank", plan_path(named.name)}).out, least_tanks_json(least_tanks(named.plan, the_catalog())));
+    EXPECT_EQ(run_command({"mend", plan_path(named.name)}).out, mends_json(mend(named.plan, the_catalog())));
+  }
+  for (const char* command : {"suggest", "least-tank", "mend"}) {
+    expect_refused(run_command({command}), "Use: ");
+    expect_refused(run_command({command, plan_path("there-is-none.json")}), "cannot be opened");
+  }
+}
+
 TEST(Helper, FillsAStoredProblemToItsOptimum) {
   const std::string path = std::string(SHOALWRIGHT_TESTS_DIR) + "/problems/n60-k6-v120-hard.json";
   const Answer answer = run_command({"fill", "--instance", path});

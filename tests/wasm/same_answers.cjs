@@ -49,6 +49,8 @@ function differences(a, b, at, out) {
 function compare(call, file) {
   const text = fs.readFileSync(file, 'utf8');
   const out = differences(JSON.parse(native('assess', file)), call('assess', text), '', []);
+  for (const [command, name] of [['suggest', 'suggest'], ['least-tank', 'least_tank'], ['mend', 'mend'], ['recipe', 'recipe']])
+    differences(JSON.parse(native(command, file)), call(name, text), `${command}:`, out);
   const link = native('link', file);
   if (link !== call('link_of', text)) out.push(`link: ${link} natively, ${call('link_of', text)} in WASM`);
   differences(JSON.parse(native('open', link)), call('open_link', link), '/open', out);

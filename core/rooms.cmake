@@ -16,3 +16,4 @@ room(assess   USES units notebook catalog plan tank scape water stocking rules)
 room(advice   USES units notebook catalog plan edit tank scape water stocking rules assess)
 room(share    USES units notebook catalog plan edit tank scape water stocking search rules assess advice)  # JSON and links in and out
 room(mend     USES units notebook catalog plan edit tank scape water stocking rules assess advice share)  # the least that puts a plan right
+room(fill     USES units notebook catalog plan tank scape water stocking search rules assess advice share)  # which stocks fill a tank best

@@ -12,6 +12,8 @@
 #include "catalog/builtin.h"
 #include "catalog/catalog.h"
 #include "catalog/read.h"
+#include "fill/fill.h"
+#include "fill/fill_plan_json.h"
 #include "mend/mend.h"
 #include "mend/mend_json.h"
 #include "plan/plan.h"

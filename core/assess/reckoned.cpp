@@ -29,15 +29,22 @@ std::vector<Finding> findings_of(const Facts& facts, Found::Keep keep) {
   return found.take_findings();
 }
 
-std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies) {
-  const Reckoned all = reckon(plan, resolve_stock(plan, catalog), bodies);
-  const Facts facts = facts_of(plan, catalog, all, bodies);
+std::vector<Grade> grades_of(const Facts& facts) {
   Found found(Found::Keep::grades);
-  for (const RuleRow& row : rules_with(catalog)) row.rule(facts, found);
+  for (const RuleRow& row : rules_with(facts.catalog)) row.rule(facts, found);
   std::vector<Grade> grades;
   for (const Raised& one : found.raised())
     grades.push_back({std::string(one.rule), std::string(one.subject), one.severity, one.amount});
   return grades;
+}
+
+std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, BodyRooms& bodies) {
+  const Reckoned all = reckon(plan, std::move(stock), bodies);
+  return grades_of(facts_of(plan, catalog, all, bodies));
+}
+
+std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies) {
+  return grades_of(plan, catalog, resolve_stock(plan, catalog), bodies);
 }
 
 bool known_before(const Grade& one, const std::vector<Grade>& before) {

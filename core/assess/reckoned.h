@@ -37,8 +37,10 @@ struct Grade {
   bool operator==(const Grade&) const = default;
 };
 
-/// Every harm and strain of a plan, in the order of the rules.
+/// Every harm and strain of a plan, in the order of the rules; with another stock than its own.
 std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies);
+std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, BodyRooms& bodies);
+std::vector<Grade> grades_of(const Facts& facts);
 
 /// Whether `one` is among `before`, as grave and as much.
 bool known_before(const Grade& one, const std::vector<Grade>& before);

@@ -64,4 +64,16 @@ void set_chloride_mg_l(Measured& measured, std::optional<double> chloride_mg_l) 
   put(measured.other_keys, chloride_key, value);
 }
 
+std::string more_key(const Plan& plan, std::string_view key) {
+  if (plan.other_keys.empty()) return "";
+  const Json keys = keys_of(plan.other_keys);
+  const Json* value = find(keys, key);
+  return value ? dump(*value) : "";
+}
+
+void set_more_key(Plan& plan, std::string_view key, std::string_view value_json) {
+  Result<Json> value = parse_json(value_json);
+  put(plan.other_keys, key, value ? std::optional(std::move(value.value())) : std::nullopt);
+}
+
 }  // namespace shoalwright

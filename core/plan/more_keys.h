@@ -4,6 +4,8 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <string_view>
 
 #include "plan/plan.h"
 
@@ -17,5 +19,10 @@ void set_private(SourceWater& source, bool own);
 /// `"chloride_mg_l"` in `measured`: chloride of the tank, 0 or more. Empty where it is not given or no such number.
 std::optional<double> chloride_mg_l(const Measured& measured);
 void set_chloride_mg_l(Measured& measured, std::optional<double> chloride_mg_l);
+
+/// A key of the plan itself, as JSON text; empty where it has none. Set to an empty text it is taken away; `value_json` must be
+/// JSON.
+std::string more_key(const Plan& plan, std::string_view key);
+void set_more_key(Plan& plan, std::string_view key, std::string_view value_json);
 
 }  // namespace shoalwright

@@ -65,7 +65,14 @@ Search begin_search(const StockProblem& problem, const StocksAsked& asked) {
   search.state->model = model_of(problem);
   search.state->asked = asked;
   search.state->ended = search.state->model.impossible || asked.stocks < 1;
-  if (!search.state->ended) begin_place(*search.state);
+  SearchState& state = *search.state;
+  for (const std::vector<int>& other : asked.unlike) {
+    std::vector<char> members(static_cast<std::size_t>(state.model.species));
+    for (int i = 0; i < state.model.species; ++i)
+      members[i] = std::find(other.begin(), other.end(), state.model.origin[i]) != other.end();
+    state.earlier.push_back(std::move(members));
+  }
+  if (!state.ended) begin_place(state);
   return search;
 }
 

@@ -30,6 +30,8 @@ struct StockFound {
 struct StocksAsked {
   int stocks = 1;  ///< 1 or more
   int differ = 1;  ///< 1 or more
+  /// Stocks from elsewhere, as positions in the problem's species, that stand before the first: it has to differ from each.
+  std::vector<std::vector<int>> unlike = {};
 };
 
 /// How long a search may go on. One unit of work is the price of one species reckoned once, some 10 to 20 ns.

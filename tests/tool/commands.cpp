@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "tool/commands.h"
 
+#include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <iterator>
+#include <string_view>
 
 #include "catalog/builtin.h"
 #include "shoalwright.h"
@@ -65,6 +68,16 @@ Answer link_file(const Catalog& catalog, const std::string& path) {
   return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
 }
 
+/// The best lists for a plan; the time is that of the search.
+Answer fill_file(const Catalog& catalog, const std::string& path) {
+  const Result<Plan> plan = read_plan_file(path);
+  if (!plan) return refuse(plan.error());
+  const auto start = std::chrono::steady_clock::now();
+  const Filled filled = fill(*plan, catalog);
+  const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+  return Answer{.out = filled_json(*plan, catalog, filled, seconds)};
+}
+
 /// The best stock of a problem; the time is that of reading it and of the search.
 Answer fill_instance(const std::string& path) {
   const auto start = std::chrono::steady_clock::now();
@@ -118,16 +131,15 @@ Answer check_file(const std::string& path) {
 Answer run_command(const std::vector<std::string>& arguments) {
   const std::string command = arguments.empty() ? "" : arguments[0];
   const bool instance = command == "fill" && arguments.size() == 3 && arguments[1] == "--instance";
-  const bool known = command == "largest" || command == "fill"
-                         ? instance || (command == "largest" && arguments.size() == 3)
-                         : arguments.size() == 2 &&
-                               (command == "assess" || command == "suggest" || command == "least-tank" || command == "mend" ||
-                                command == "link" || command == "recipe" || command == "open" || command == "check");
+  constexpr std::string_view of_one[] = {"assess", "suggest", "least-tank", "mend", "fill", "link", "recipe", "open", "check"};
+  const bool known = instance || (command == "largest" && arguments.size() == 3) ||
+                     (arguments.size() == 2 && std::find(std::begin(of_one), std::end(of_one), command) != std::end(of_one));
   if (!known)
     return Answer{.code = bad_input,
                   .error =
                       "Use: shoal assess PLAN.json, shoal suggest PLAN.json, shoal largest PLAN.json SPECIES, shoal least-tank "
-                      "PLAN.json, shoal mend PLAN.json, shoal recipe PLAN.json, shoal fill --instance FILE, shoal link "
+                      "PLAN.json, shoal mend PLAN.json, shoal recipe PLAN.json, shoal fill PLAN.json, shoal fill --instance "
+                      "FILE, shoal link "
                       "PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
   if (instance) return fill_instance(arguments[2]);
   if (command == "check") return check_file(arguments[1]);
@@ -136,6 +148,7 @@ Answer run_command(const std::vector<std::string>& arguments) {
   if (command == "largest") return largest_in_file(catalog, arguments[1], arguments[2]);
   if (command == "suggest") return suggest_file(catalog, arguments[1]);
   if (command == "least-tank") return least_tank_of_file(catalog, arguments[1]);
+  if (command == "fill") return fill_file(catalog, arguments[1]);
   if (command == "mend") return mend_file(catalog, arguments[1]);
   if (command == "recipe") return recipe_of_file(catalog, arguments[1]);
   if (command == "link") return link_file(catalog, arguments[1]);

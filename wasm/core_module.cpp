@@ -56,6 +56,15 @@ EMSCRIPTEN_KEEPALIVE const char* mend(const char* plan_text) {
   return plan ? say(mends_json(shoalwright::mend(*plan, catalog()))) : say(plan.error());
 }
 
+/// The best lists for a plan; the time is that of the search.
+EMSCRIPTEN_KEEPALIVE const char* fill(const char* plan_text) {
+  const Result<Plan> plan = read_plan(plan_text);
+  if (!plan) return say(plan.error());
+  const double start_ms = emscripten_get_now();
+  const Filled filled = shoalwright::fill(*plan, catalog());
+  return say(filled_json(*plan, catalog(), filled, (emscripten_get_now() - start_ms) / 1000));
+}
+
 /// The recipe for the water aimed at.
 EMSCRIPTEN_KEEPALIVE const char* recipe(const char* plan_text) {
   const Result<Plan> plan = read_plan(plan_text);

@@ -143,7 +143,7 @@ std::vector<std::pair<std::size_t, double>> capacities_of(const FillPlan& fill, 
     for (const FillOffer& offer : offers)
       for (Met& met : all) {
         const bool stopped = std::find(offer.stopped_by.begin(), offer.stopped_by.end(), met.rule) != offer.stopped_by.end();
-        if (stopped && offer.takes[met.shared] > 0 && shared_by(met.rule, fill, offer) == met.shared) use(met, offer);
+        if (stopped && offer.takes_at_least[met.shared] > 0 && shared_by(met.rule, fill, offer) == met.shared) use(met, offer);
       }
   };
   each_met([](Met& met, const FillOffer& offer) { met.fits = std::max(met.fits, offer.largest * offer.takes[met.shared]); });

@@ -133,7 +133,8 @@ Answer run_command(const std::vector<std::string>& arguments) {
   const bool instance = command == "fill" && arguments.size() == 3 && arguments[1] == "--instance";
   constexpr std::string_view of_one[] = {"assess", "suggest", "least-tank", "mend", "fill", "link", "recipe", "open", "check"};
   const bool known = instance || (command == "largest" && arguments.size() == 3) ||
-                     (arguments.size() == 2 && std::find(std::begin(of_one), std::end(of_one), command) != std::end(of_one));
+                     (arguments.size() == 2 && arguments[1] != "--instance" &&
+                      std::find(std::begin(of_one), std::end(of_one), command) != std::end(of_one));
   if (!known)
     return Answer{.code = bad_input,
                   .error =

@@ -77,7 +77,9 @@ TEST(Helper, SuggestsMendsAndNamesTanksAsTheCoreDoes) {
     EXPECT_EQ(run_command({"least-tank", plan_path(named.name)}).out, least_tanks_json(least_tanks(named.plan, the_catalog())));
     EXPECT_EQ(run_command({"mend", plan_path(named.name)}).out, mends_json(mend(named.plan, the_catalog())));
   }
-  for (const char* command : {"suggest", "least-tank", "mend"}) {
+  const Answer filled = run_command({"fill", plan_path("riverbank.json")});
+  EXPECT_NE(filled.out.find("\"proven\":true"), std::string::npos) << filled.out;
+  for (const char* command : {"suggest", "least-tank", "mend", "fill"}) {
     expect_refused(run_command({command}), "Use: ");
     expect_refused(run_command({command, plan_path("there-is-none.json")}), "cannot be opened");
   }
@@ -90,7 +92,6 @@ TEST(Helper, FillsAStoredProblemToItsOptimum) {
   const std::string start = R"({"optimum":1282,"proven":true,"chosen":{")";
   EXPECT_EQ(answer.out.compare(0, start.size(), start), 0) << answer.out;
   EXPECT_NE(answer.out.find("},\"seconds\":"), std::string::npos) << answer.out;
-  expect_refused(run_command({"fill"}), "Use: ");
   expect_refused(run_command({"fill", "--instance"}), "Use: ");
   expect_refused(run_command({"fill", "--problem", path}), "Use: ");
   expect_refused(run_command({"fill", "--instance", plan_path("minimal.json")}), "choose-groups-1");

@@ -51,6 +51,8 @@ function compare(call, file) {
   const out = differences(JSON.parse(native('assess', file)), call('assess', text), '', []);
   for (const [command, name] of [['suggest', 'suggest'], ['least-tank', 'least_tank'], ['mend', 'mend'], ['recipe', 'recipe']])
     differences(JSON.parse(native(command, file)), call(name, text), `${command}:`, out);
+  const filled = JSON.parse(native('fill', file));
+  differences(filled, { ...call('fill', text), seconds: filled.seconds }, 'fill:', out);
   const link = native('link', file);
   if (link !== call('link_of', text)) out.push(`link: ${link} natively, ${call('link_of', text)} in WASM`);
   differences(JSON.parse(native('open', link)), call('open_link', link), '/open', out);

@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "advice/years.h"
 #include "app/preferences.h"
 #include "plan/plan.h"
 
@@ -60,7 +61,7 @@ struct Know {
 struct SetPreferences {
   Preferences preferences;
 };
-enum class Sheet { none, tank, water, readings, species, own_species, label };
+enum class Sheet { none, tank, water, readings, species, own_species, label, fill };
 struct ShowSheet {
   Sheet sheet = Sheet::none;
 };
@@ -93,6 +94,10 @@ struct PrintPage {
 };
 /// Somebody looks who is where.
 struct AskWhoIsWhere {};
+/// The tank is shown and judged as its stock is at another age.
+struct ShowAge {
+  Age age = Age::grown;
+};
 /// A short note at the foot of the window.
 struct Tell {
   std::string text, action;  ///< action "" or "Undo"
@@ -117,7 +122,7 @@ struct FocusItem {
 using Action =
     std::variant<EditPlan, PreviewPlan, PickUp, HoldCount, HoldOver, Drop, PutBack, Undo, Redo, NewPlan, OpenPlan, SavePlan,
                  ShareLink, OpenDemo, Know, SetPreferences, ShowSheet, ShowSpecies, ShowLabel, WriteSpecies, PointAt,
-                 ChoosePieces, ChooseTerrain, HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage>;
+                 ChoosePieces, ChooseTerrain, HoldPiece, AskWhoIsWhere, Tell, FocusItem, JudgeShelf, PrintPage, ShowAge>;
 using Actions = std::vector<Action>;
 
 }  // namespace shoalwright

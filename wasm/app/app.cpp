@@ -66,6 +66,7 @@ Look look_at(App& app) {
           .chosen_terrain = app.chosen_terrain,
           .piece_in_hand = app.piece_in_hand,
           .sheet = app.sheet,
+          .age = app.age,
           .animals = app.animals};
 }
 
@@ -80,6 +81,10 @@ void show_what_is_held(App& app) {
     app.previewing = app.preview->title;
   } else {
     app.shown = present(app.history);
+  }
+  if (app.age != Age::grown) {  // only what the second file draws can have set it
+    app.shown = at_age(app.shown, app.catalog, app.age);
+    app.previewing = app.previewing.empty() ? words_of(app.age) : app.previewing + ", " + words_of(app.age);
   }
   const std::string in_hand = app.held ? app.held->species->id : "";
   const bool other = !app.previewing.empty();

@@ -40,6 +40,11 @@ struct Carry {
 
   void operator()(const EditPlan& wish) { edit(app, wish.plan, wish.name, wish.join); }
   void operator()(const PreviewPlan& wish) { app.preview = wish; }
+  void operator()(const ShowAge& wish) {
+    app.age = wish.age;
+    show_what_is_held(app);
+    platform::say(words_of(wish.age));
+  }
   void operator()(const PickUp& wish) {
     const Look look = look_at(app);
     const Species* species = find_species(app.catalog, std::string_view(wish.species));

@@ -21,16 +21,18 @@ Theme theme_of(const App& app) {
 
 constexpr float top_height = 52, first_height = 70, hint_height = 36;
 
-void draw_hint(const Ui& ui, const Look& look, const Box& box) {
+void draw_hint(Ui& ui, const Look& look, const Box& box, Actions& out) {
   const Pen pen = pen_of(ui);
   draw_panel(pen, box, pen.palette->panel, 0, 0);
   draw_rule(pen, box.x, box.y, box.right(), pen.palette->line);
+  Box words_box = box.inset(16, 0);
+  if (platform::rest_is_here()) words_box.w -= draw_years(ui, look, words_box, out) + 16;
   const float y = box.y + (box.h - type::small.line) / 2;
-  const std::string words = look.held && look.held->by_keyboard
-                                ? "Arrow keys move 1 cm, Shift 5 cm. + and − change the number. Enter places, Esc puts back."
-                                : "Drag a row into the tank, or press Enter on it to pick it up. Ctrl Z takes any step back.";
-  draw_text(pen, type::small, {box.x + 16, y}, pen.palette->ink2, elided(pen, type::small, words, box.w - 200));
-  if (box.w > 560) draw_text(pen, type::small, {box.right() - 16, y}, pen.palette->ink2, "Kept on this device", Align::right);
+  const std::string words =
+      look.held && look.held->by_keyboard
+          ? "Arrow keys move 1 cm, Shift 5 cm. + and − change the number. Enter places, Esc puts back."
+          : "Drag a row into the tank, or press Enter on it. Ctrl Z takes a step back. Kept on this device.";
+  draw_text(pen, type::small, {words_box.x, y}, pen.palette->ink2, elided(pen, type::small, words, words_box.w));
 }
 
 /// Of pieces or of the substrate.
@@ -54,7 +56,7 @@ void draw_centre(App& app, const Look& look, Box box, Actions& out) {
   draw_tank_above(app.ui, look, above, app.views.tank, out);
   draw_stock(app.ui, look, box, app.views.stock, out);
   if (look.chosen_pieces.empty() && !look.chosen_terrain)
-    draw_hint(app.ui, look, hint);
+    draw_hint(app.ui, look, hint, out);
   else if (platform::have_rest())
     draw_chosen_bar(app, look, hint, out);
 }
@@ -94,6 +96,7 @@ void draw_narrow(App& app, const Look& look, Box box, Actions& out) {
     draw_chosen_bar(app, look, box.cut_top(hint_height), out);
   Column column = begin_column(app.ui, "narrow", box, app.ui.palette->ground);
   Stack stack{{column.content.x, column.content.y, column.content.w, 0}};
+  if (platform::rest_is_here()) draw_years(app.ui, look, stack.take(44).inset(12, 0), out);
   draw_gives_first(app.ui, look, stack.take(box.w < 600 ? 168.0f : first_height), app.views.gives_first, out);
   NarrowHeights& heights = app.views.narrow;
   draw_stock(app.ui, look, stack.take(heights.stock), app.views.stock, out);
@@ -127,6 +130,7 @@ void draw_views(App& app, const Look& look, const Box& window, Actions& out) {
     case Sheet::tank: draw_tank_sheet(app.ui, look, box, app.views.tank_sheet, out); break;
     case Sheet::species: draw_species_page(app.ui, look, box, app.views.species_page, out); break;
     case Sheet::own_species: draw_own_species(app.ui, look, box, app.views.own_species, out); break;
+    case Sheet::fill: draw_fill(app.ui, look, box, app.views.fill, out); break;
     case Sheet::label: draw_label(app.ui, look, box, app.views.label, out); break;
     case Sheet::readings: draw_readings_sheet(app.ui, look, box, app.views.readings_sheet, out); break;
   }

@@ -49,6 +49,7 @@ struct Look {
   const std::optional<int>& chosen_terrain;       ///< the substrate is worked on: a point of its terrain line, -1 none
   const std::string& piece_in_hand;               ///< a kind dragged off the shelf, not yet over the tank
   Sheet sheet;
+  Age age = Age::grown;  ///< what is shown is the stock at
   AnimalStore& animals;
 
   bool is_previewing() const { return !previewing.empty(); }

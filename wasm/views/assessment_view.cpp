@@ -7,6 +7,7 @@
 #include "draw/geometry.h"
 #include "draw/icons.h"
 #include "draw/marks.h"
+#include "platform/platform.h"
 #include "views/pane.h"
 
 namespace shoalwright {
@@ -116,6 +117,7 @@ void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& 
             .x = column.content.x + 16,
             .y = column.content.y,
             .w = column.content.w - 32};
+  if (platform::rest_is_here()) draw_mend(pane);
   draw_water_section(pane);
   draw_room_section(pane);
   draw_load_section(pane);

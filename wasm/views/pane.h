@@ -44,6 +44,10 @@ void draw_note(Pane& pane, std::string_view text);
 /// it is, so that the button stays under the pointer; what it would end is greyed, what it would bring is added.
 void draw_findings(Pane& pane, Section section);
 
+/// How much is wrong, and the ways to put it right. Spots: `mend.verdict`, `mend`, `mend/<n>`, `mend/<n>/do`. Call it once the
+/// second file is there.
+[[gnu::noinline]] void draw_mend(Pane& pane);
+
 void draw_water_section(Pane& pane);
 void draw_room_section(Pane& pane);
 void draw_load_section(Pane& pane);

@@ -27,7 +27,7 @@ namespace {
 
 constexpr float margin = 12, row_height = 58, more_height = 48;
 constexpr std::array<std::string_view, 4> level_words = {"Surface", "Upper", "Middle", "Floor"};
-constexpr std::array<std::string_view, 3> order_words = {"Closest fit first", "Name", "Size"};
+constexpr std::array<std::string_view, 4> order_words = {"Closest fit first", "What is lacking first", "Name", "Size"};
 /// What the stock list calls its rows; one of them let go over the shelf is taken out.
 constexpr std::string_view stock_rows = "stock.row/";
 
@@ -120,7 +120,7 @@ void draw_order(Ui& ui, const Box& line, ShelfState& mine) {
   draw_icon(pen, Icon::chevron, {at.right() - 13, at.y + 2}, 13, of.hovered ? p.act : p.ink);
   if (of.ring) draw_ring(ui, at, look);
   if (of.pressed) open_menu(ui, "shelf.order/menu");
-  if (begin_menu(ui, "shelf.order/menu", at, 170)) {
+  if (begin_menu(ui, "shelf.order/menu", at, 190)) {
     for (std::size_t i = 0; i < order_words.size(); ++i)
       if (menu_row(ui, "shelf.order/" + std::to_string(i), order_words[i], {.ticked = order_words[i] == now}))
         mine.order = static_cast<ShelfOrder>(i);

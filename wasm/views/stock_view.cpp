@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "draw/buttons.h"
 #include "draw/icons.h"
 #include "draw/marks.h"
 #include "draw/menus.h"
@@ -199,6 +200,12 @@ void draw_stock(Ui& ui, const Look& look, const Box& box, StockState& mine, Acti
   for (const Kept& kept : stock) {
     const auto was = std::find_if(before.begin(), before.end(), [&](const Kept& one) { return one.id == kept.id; });
     one_row(ui, look, stack.take(row_height), kept, was == before.end() ? nullptr : &*was, ++number, mine, out);
+  }
+  if (platform::rest_is_here()) {
+    const ButtonLook quiet{.small = true, .icon = Icon::plus};
+    if (button(ui, "stock.fill", {stack.box.x, stack.y() + 6}, "What could go in", quiet).pressed)
+      out.push_back(ShowSheet{Sheet::fill});
+    stack.skip(38);
   }
   stack.skip(draw_pieces(ui, look, {stack.box.x, stack.y(), stack.box.w, 60}, out));
   if (ImGui::GetIO().DisplaySize.x < 900)  // elsewhere it stands below the view from above

@@ -13,7 +13,7 @@ struct StockState {
 };
 
 /// What is in the tank: one row a kind with its number, what swims already and the group advice, and the pieces by their letters.
-/// Spots: `stock.row/<species>`, `stock.count/<species>` (+ /less /more), `stock.menu/<species>`; in the open menu
+/// Spots: `stock.row/<species>`, `stock.count/<species>` (+ /less /more), `stock.menu/<species>`, `stock.fill`; in the open menu
 /// `stock.have`, `stock.males`, `stock.females` (+ /less /more), `stock.out`.
 void draw_stock(Ui& ui, const Look& look, const Box& box, StockState& mine, Actions& out);
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "views/assessment_view.h"
+#include "views/fill_view.h"
 #include "views/gives_first_view.h"
 #include "views/held_view.h"
 #include "views/label_view.h"
@@ -16,6 +17,7 @@
 #include "views/tank_view.h"
 #include "views/top_view.h"
 #include "views/water_sheet_view.h"
+#include "views/years_view.h"
 
 namespace shoalwright {
 
@@ -39,6 +41,7 @@ struct ViewStates {
   SpeciesPageState species_page;
   OwnSpeciesState own_species;
   LabelState label;
+  FillDesk fill;
 };
 
 }  // namespace shoalwright

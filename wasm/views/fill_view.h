@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <memory>
+
+#include "app/look.h"
+#include "draw/ui.h"
+#include "fill/fill.h"
+
+namespace shoalwright {
+
+/// What could go into the tank, while the sheet is open.
+struct FillDesk {
+  Plan of;
+  std::unique_ptr<FillSearch> search;  ///< of `of`
+  bool done = false, stopped = false;
+  Filled found;
+};
+
+/// Wishes, and lists of kinds that fit beside what there is, in a card over `box`. Spots: `fill`, `fill.kinds` (+ /less /more),
+/// `fill.easy`, `fill.level/0..3`, `fill.colour/0..8`, `fill.wish/<species>` (taken back by a press), `fill.stop`, `fill.state`;
+/// of each list `fill.list/<n>`, `fill.list/<n>/take`, `fill.list/<n>/keep/<species>`, `fill.list/<n>/never/<species>`.
+[[gnu::noinline]] void draw_fill(Ui& ui, const Look& look, const Box& box, FillDesk& mine, Actions& out);
+
+}  // namespace shoalwright

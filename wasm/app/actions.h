@@ -97,6 +97,8 @@ struct AskWhoIsWhere {};
 /// The tank is shown and judged as its stock is at another age.
 struct ShowAge {
   Age age = Age::grown;
+  /// What makes a plan of that age: at_age(), named by the view since both are in the second file.
+  Plan (*at_age)(const Plan& plan, const Catalog& catalog, Age age) = nullptr;
 };
 /// A short note at the foot of the window.
 struct Tell {

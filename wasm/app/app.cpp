@@ -66,7 +66,7 @@ Look look_at(App& app) {
           .chosen_terrain = app.chosen_terrain,
           .piece_in_hand = app.piece_in_hand,
           .sheet = app.sheet,
-          .age = app.age,
+          .age = app.age.age,
           .animals = app.animals};
 }
 
@@ -82,9 +82,9 @@ void show_what_is_held(App& app) {
   } else {
     app.shown = present(app.history);
   }
-  if (app.age != Age::grown) {  // only what the second file draws can have set it
-    app.shown = at_age(app.shown, app.catalog, app.age);
-    app.previewing = app.previewing.empty() ? words_of(app.age) : app.previewing + ", " + words_of(app.age);
+  if (app.age.age != Age::grown) {
+    app.shown = app.age.at_age(app.shown, app.catalog, app.age.age);
+    app.previewing += (app.previewing.empty() ? "" : ", ") + std::string(words_of(app.age.age));
   }
   const std::string in_hand = app.held ? app.held->species->id : "";
   const bool other = !app.previewing.empty();

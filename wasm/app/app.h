@@ -45,7 +45,7 @@ struct App {
   Ui ui;
   ViewStates views;
   Sheet sheet = Sheet::none;
-  Age age = Age::grown;  ///< at which the tank is shown
+  ShowAge age;  ///< at which the tank is shown
   std::string pointed_species;
   std::vector<std::size_t> chosen_pieces;  ///< rising, of the present plan
   std::optional<int> chosen_terrain;       ///< the substrate is worked on: a point of its terrain line, -1 none

@@ -41,7 +41,7 @@ struct Carry {
   void operator()(const EditPlan& wish) { edit(app, wish.plan, wish.name, wish.join); }
   void operator()(const PreviewPlan& wish) { app.preview = wish; }
   void operator()(const ShowAge& wish) {
-    app.age = wish.age;
+    app.age = wish;
     show_what_is_held(app);
     platform::say(words_of(wish.age));
   }

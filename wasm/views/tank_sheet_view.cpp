@@ -442,6 +442,7 @@ void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& m
   draw_text(pen_of(ui), semibold(type::small), {head.x, head.y + 6}, ui.palette->ink2, "Outside measures");
   draw_measures(sheet, stack);
   draw_substrate(sheet, stack);
+  draw_least_tanks(ui, look, stack, mine.least, out);
   if (!below) {
     const float within = sums_height(pen_of(ui), sums, stack.box.w);
     draw_sums(sheet, stack.take(within, 8), sums);

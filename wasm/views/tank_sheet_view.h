@@ -5,6 +5,7 @@
 
 #include "app/look.h"
 #include "draw/ui.h"
+#include "views/least_tank_view.h"
 
 namespace shoalwright {
 
@@ -14,7 +15,8 @@ struct TankSheetState {
   Tank of;                ///< the plan's tank that they were taken from
   bool begun = false;     ///< false: to be taken from the plan
   bool scrolled = false;  ///< the list of sizes has come to the present one
-  std::string sentence;   ///< why the last number changed nothing; empty when it did
+  LeastTankState least;
+  std::string sentence;  ///< why the last number changed nothing; empty when it did
 };
 
 /// Size, shape, glass, fill, lid and substrate in a card over `box`. Spots: `tank_sheet.*`.

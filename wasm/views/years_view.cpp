@@ -21,7 +21,7 @@ float draw_years(Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (named) draw_text(pen, medium(type::small), {at.x - name, at.y + 5}, ui.palette->ink2, heading);
   int now = 0;
   while (ages[now] != look.age) ++now;
-  if (const int picked = one_of(ui, "years", at, words, now, width); picked >= 0) out.push_back(ShowAge{ages[picked]});
+  if (const int picked = one_of(ui, "years", at, words, now, width); picked >= 0) out.push_back(ShowAge{ages[picked], at_age});
   return used + (named ? name : 0);
 }
 

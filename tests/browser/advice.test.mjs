@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+// Ways to put a plan right, what could go in, the years of a stock and the least tank, by real events.
+import assert from 'node:assert/strict';
+import { describe, test } from 'node:test';
+import { sleep, sound_planners } from './harness.mjs';
+
+const { with_planner } = sound_planners();
+const rects = async planner => (await planner.state()).rects;
+const grave = state => state.assessment.findings.filter(one => one.severity === 'harm' || one.severity === 'strain');
+
+/** Moves until the second file is there, and waits until `id` is drawn. */
+async function drawn(planner, id, seconds = 20) {
+  for (let turn = 0; turn < seconds * 10; turn++) {
+    if ((await rects(planner))[id]) return;
+    await planner.page.mouse.move(640 + turn % 7, 300);
+    await sleep(100);
+  }
+  throw new Error(`"${id}" was not drawn.`);
+}
+
+/** The lid off, under a kind that jumps: a plan with something to put right. */
+async function open_top(planner) {
+  await planner.click('shelf.search');
+  await planner.type('marbled hatchetfish');
+  await planner.press('Enter');
+  await planner.idle();
+  await planner.page.mouse.dblclick(...Object.values(await planner.point('shelf.row/carnegiella-strigata')));
+  await planner.idle();
+  await planner.click('top.size');
+  await planner.click('tank_sheet.lid/1');
+  await planner.press('Escape');
+}
+
+describe('putting a plan right', () => {
+  test('shows ways, previews one under the pointer, does it by one press and takes it back by one', () => with_planner({ width: 1440, height: 900 }, async planner => {
+    await open_top(planner);
+    const before = await planner.state();
+    assert.ok(grave(before).length > 0);
+    await drawn(planner, 'mend');
+    await planner.click('mend');
+    await drawn(planner, 'mend/0/do');
+    await planner.idle(400, 30000);
+    await planner.picture('advice-mend');
+    await planner.hover('mend/0/do');
+    assert.ok((await rects(planner))['assessment.previewing']);
+    assert.deepEqual((await planner.state()).plan, before.plan);
+    await planner.click('mend/0/do');
+    assert.deepEqual(grave(await planner.state()), []);
+    assert.equal((await rects(planner)).mend, undefined);
+    await planner.press('Control+z');
+    assert.deepEqual((await planner.state()).plan, before.plan);
+  }));
+});
+
+describe('what could go in', () => {
+  test('lists fit, a kind can be ruled out, and one press puts a list in', () => with_planner({ width: 1440, height: 900 }, async planner => {
+    await drawn(planner, 'stock.fill');
+    await planner.click('stock.fill');
+    await drawn(planner, 'fill.list/0/take');
+    await planner.idle(400, 60000);
+    await planner.picture('advice-fill');
+    const never = await planner.first('fill.list/0/never/');
+    const species = never.slice('fill.list/0/never/'.length);
+    await planner.click(never);
+    assert.deepEqual((await planner.state()).plan.wishes.never, [species]);
+    await planner.idle(400, 60000);
+    assert.equal((await rects(planner))[`fill.list/0/never/${species}`], undefined);
+    const { plan } = await planner.state();
+    await planner.click('fill.list/0/take');
+    const after = await planner.state();
+    assert.ok(after.plan.stock.length > plan.stock.length);
+    assert.deepEqual(grave(after), []);
+    await planner.press('Control+z');
+    assert.equal((await planner.state()).plan.stock.length, plan.stock.length);
+  }));
+});
+
+describe('the years', () => {
+  test('the tank is shown and judged at an age, and the plan stays as it is', () => with_planner({ width: 1440, height: 900 }, async planner => {
+    await drawn(planner, 'years/3');
+    const before = await planner.state();
+    await planner.click('years/3');
+    await planner.picture('advice-old');
+    assert.ok((await rects(planner))['assessment.previewing']);
+    assert.deepEqual((await planner.state()).plan, before.plan);
+    await planner.click('years/0');
+    await planner.picture('advice-bought');
+    await planner.click('years/2');
+    assert.equal((await rects(planner))['assessment.previewing'], undefined);
+  }));
+});
+
+describe('the least tank', () => {
+  test('is worked out on the tank’s sheet and can be taken', () => with_planner({ width: 1440, height: 900 }, async planner => {
+    await drawn(planner, 'stock.fill');
+    await planner.click('top.size');
+    await planner.bring('tank_sheet.least', await planner.point('tank_sheet.fill'));
+    await planner.click('tank_sheet.least');
+    await planner.picture('advice-tank');
+    await planner.bring('tank_sheet.least/0', await planner.point('tank_sheet.back_depth'));
+    const { plan } = await planner.state();
+    await planner.click('tank_sheet.least/0');
+    const after = (await planner.state()).plan;
+    assert.ok(after.tank.length_cm < plan.tank.length_cm);
+  }));
+});

@@ -49,7 +49,7 @@ void add_stock(const Plan& before, const Plan& after, const Catalog& catalog, st
       if (kept.have > 0) continue;
       const bool filled = in_place_of > 0;
       if (filled) --in_place_of;
-      out.push_back({"count " + kept.id, filled ? costs::other_kind : costs::give_up_wish});
+      out.push_back({(filled ? "other kind for " : "gone ") + kept.id, filled ? costs::other_kind : costs::give_up_wish});
     } else if (count - have != kept.count - kept.have) {
       const int by = count > kept.count ? count - kept.count : kept.count - count;
       out.push_back({"count " + kept.id, costs::other_count + costs::each_animal * by});

@@ -109,7 +109,7 @@ TEST(Screens, APictureShowsTheThemeAndMoreThanAGround) {
     for (int y = 0; y < picture.height; y += 4)
       for (int x = 0; x < picture.width; x += 4) colours.insert(picture.at(x, y));
     EXPECT_GT(colours.size(), 400u) << theme_name << ": water, wood, leaves and fish have many";
-    EXPECT_EQ(picture.at(1000, 894) & 0xffffff, palette(theme).panel & 0xffffff) << theme_name << ": the hint row";
+    EXPECT_EQ(picture.at(700, 894) & 0xffffff, palette(theme).panel & 0xffffff) << theme_name << ": the hint row";
   }
 }
 

@@ -55,6 +55,8 @@ void begin_ui(Ui& ui, const Palette& palette, const Faces& faces, float device_s
   ui.faces = &faces;
   ui.device_scale = device_scale;
   ui.now_s = ImGui::GetTime();
+  const ImGuiIO& io = ImGui::GetIO();
+  if (io.MouseDelta.x != 0 || io.MouseDelta.y != 0) ui.moved_s = ui.now_s;
   ui.spots.clear();
   std::swap(ui.items, ui.items_before);
   ui.items.clear();

@@ -19,6 +19,7 @@ struct Ui {
   const Faces* faces = nullptr;
   float device_scale = 1;
   double now_s = 0;             ///< monotonic seconds, ImGui::GetTime()
+  double moved_s = -1;          ///< when the pointer last moved
   bool touch = false;           ///< a finger: hit areas of 44 instead of 24
   bool reduced_motion = false;  ///< every change is instant
   Spots spots;

@@ -103,7 +103,9 @@ void draw_cautions(Pane& pane) {
 void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& mine, Actions& out) {
   draw_panel(pen_of(ui), box, ui.palette->panel, 0, 0);
   Box rest = box;
-  if (look.is_previewing()) draw_banner(ui, look, rest.cut_top(banner_height));
+  // What is only pointed at is told over the column, so that the button stays under the pointer.
+  const bool lasts = look.held || look.age != Age::grown;
+  if (look.is_previewing() && lasts) draw_banner(ui, look, rest.cut_top(banner_height));
   const bool had_foot = mine.foot;
   const Box foot = had_foot ? rest.cut_bottom(foot_height) : Box{};
 
@@ -126,6 +128,13 @@ void draw_assessment(Ui& ui, const Look& look, const Box& box, AssessmentState& 
   draw_cautions(pane);
   const std::optional<Below> below = below_of(pane, box.bottom());
   end_column(ui, column, pane.y - column.content.y);
+
+  if (look.is_previewing() && !lasts) {
+    const Box over{box.x, box.y, box.w, banner_height};
+    Column top = begin_column(ui, "assessment.told", over, ui.palette->actSoft);
+    draw_banner(ui, look, over);
+    end_column(ui, top, 0);
+  }
 
   mine.foot = below.has_value();
   if (had_foot && below && draw_below(ui, foot, *below)) mine.scroll_to = id_of(below->section);

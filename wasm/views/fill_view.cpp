@@ -16,12 +16,12 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/sheet_card.h"
+#include "views/slice.h"
 
 namespace shoalwright {
 
 namespace {
 
-constexpr double slice_ms = 6;
 constexpr float row_height = 34, kind_height = 36;
 
 struct Desk {
@@ -38,7 +38,7 @@ void wish(Desk& desk, const FillWishes& wishes, const std::string& name) {
   desk.out.push_back(EditPlan{std::move(plan), name, "wishes"});
 }
 
-void go_on(FillDesk& mine, const Look& look) {
+void go_on(const Ui& ui, FillDesk& mine, const Look& look) {
   if (!mine.search || !(mine.of == look.plan)) {
     mine.search.reset();
     mine.of = look.plan;
@@ -49,7 +49,7 @@ void go_on(FillDesk& mine, const Look& look) {
   if (mine.done || mine.stopped) return;
   using Clock = std::chrono::steady_clock;
   const Clock::time_point begin = Clock::now();
-  while (!mine.done && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < slice_ms)
+  while (!mine.done && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < slice_ms(ui))
     mine.done = mine.search->step();
   mine.found = mine.search->found();
   platform::wake(1);
@@ -196,7 +196,7 @@ std::string state_words(const FillDesk& mine) {
 }  // namespace
 
 void draw_fill(Ui& ui, const Look& look, const Box& box, FillDesk& mine, Actions& out) {
-  go_on(mine, look);
+  go_on(ui, mine, look);
   Desk desk{ui, look, mine, wishes_of(look.plan), out};
   const SheetCard card = begin_sheet(ui, "fill", box, {560, 900}, "What could go in", out);
   Column column = begin_column(ui, "fill.all", card.body, ui.palette->raised, true);

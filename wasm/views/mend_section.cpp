@@ -9,12 +9,11 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/pane.h"
+#include "views/slice.h"
 
 namespace shoalwright {
 
 namespace {
-
-constexpr double slice_ms = 4;
 
 std::string counted(std::size_t count, const char* one, const char* many) {
   return std::to_string(count) + " " + (count == 1 ? one : many);
@@ -33,7 +32,7 @@ std::string verdict(const Assessment& assessment) {
   return words;
 }
 
-void go_on(MendDesk& desk, const Look& look) {
+void go_on(const Ui& ui, MendDesk& desk, const Look& look) {
   if (!desk.search || !(desk.of == look.plan)) {
     desk.of = look.plan;
     desk.search = std::make_unique<MendSearch>(desk.of, look.catalog, look.shown_bodies);
@@ -43,10 +42,9 @@ void go_on(MendDesk& desk, const Look& look) {
   if (desk.done) return;
   using Clock = std::chrono::steady_clock;
   const Clock::time_point begin = Clock::now();
-  while (!desk.done && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < slice_ms)
+  while (!desk.done && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < slice_ms(ui))
     desk.done = desk.search->step();
   desk.found = desk.search->found();
-  if (desk.done) desk.search->found();
   platform::wake(1);
 }
 
@@ -114,7 +112,7 @@ void draw_mend(Pane& pane) {
   }
   pane.y += 34;
   if (desk.open) {
-    go_on(desk, pane.look);
+    go_on(ui, desk, pane.look);
     for (std::size_t i = 0; i < desk.found.mends.size(); ++i) draw_way(pane, desk.found.mends[i], i);
     if (!desk.done)
       draw_note(pane, desk.found.mends.empty() ? "Looking for the least that helps…" : "Looking for another way…");

@@ -20,6 +20,7 @@
 #include "views/shelf_by_tap.h"
 #include "views/shelf_card.h"
 #include "views/shelf_shop.h"
+#include "views/slice.h"
 #include "views/species_more.h"
 
 namespace shoalwright {
@@ -301,17 +302,8 @@ void take_back(const Ui& ui, const Look& look, const Box& box, Actions& out) {
   if (over && ImGui::IsMouseReleased(ImGuiMouseButton_Left)) wish_and_tell(look, TakeOut{species}, out);
 }
 
-/// Little while a hand is at work, so that its frames stay quick; more at other times, so that there are few, above all where
-/// each takes long to come: on a slow device, in a tab that is not looked at.
-double slice_ms(ShelfState& mine) {
-  const ImGuiIO& io = ImGui::GetIO();
-  if (io.MouseDelta.x != 0 || io.MouseDelta.y != 0) mine.moved_s = ImGui::GetTime();
-  const bool at_work = ImGui::GetTime() < mine.moved_s + 0.15;
-  return at_work ? 4 : std::max(16.0, 800.0 * static_cast<double>(io.DeltaTime));
-}
-
 /// A slice of the work in each frame but the first, which is waited for. A plan that changes in the midst of a drag is not begun.
-void go_on(ShelfState& mine, const Look& look) {
+void go_on(const Ui& ui, ShelfState& mine, const Look& look) {
   ShelfWork& work = mine.work;
   std::optional<Plan> tap;
   if (mine.by_tap) tap = in_tap_water(look.plan);
@@ -320,14 +312,14 @@ void go_on(ShelfState& mine, const Look& look) {
   if (ImGui::GetFrameCount() <= 1)
     begin_work(work, plan, look.catalog, look.shown_bodies);
   else
-    work_on(work, plan, look.catalog, slice_ms(mine), look.shown_bodies);
+    work_on(work, plan, look.catalog, slice_ms(ui), look.shown_bodies);
   if (!work.done()) platform::wake(1);
 }
 
 }  // namespace
 
 void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Actions& out) {
-  go_on(mine, look);
+  go_on(ui, mine, look);
   if (mine.filter.shop != look.preferences.shop) mine.filter.shop = look.preferences.shop;
   list_rows(mine.rows, mine.work, look.catalog, mine.search, mine.filter, mine.order);
 
@@ -374,7 +366,7 @@ void draw_shelf(Ui& ui, const Look& look, const Box& whole, ShelfState& mine, Ac
 }
 
 void draw_shelf_rail(Ui& ui, const Look& look, const Box& box, ShelfState& mine, Actions& out) {
-  go_on(mine, look);
+  go_on(ui, mine, look);
   const Pen pen = pen_of(ui);
   draw_panel(pen, box, ui.palette->panel, 0, 0);
   draw_rule_down(pen, box.right() - 1, box.y, box.bottom(), ui.palette->line);

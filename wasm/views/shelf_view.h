@@ -23,7 +23,6 @@ struct ShelfState {
   bool by_tap = false;        ///< each kind is judged in the tap water as it comes, whatever the plan aims at
   bool ticking = false;       ///< rows are ticked for what a shop has, not picked up
   Box group_at;               ///< the button of the menu of groups
-  double moved_s = -1;        ///< when the pointer last moved
   bool groups_asked = false;  ///< it was pressed and the menu is yet to open
   struct LabelFound {
     std::string query;

@@ -91,7 +91,7 @@ void draw_wishes(Desk& desk, Stack& stack) {
   draw_heading(ui, stack, "Rather at this level");
   constexpr std::array<std::string_view, 4> levels = {"Surface", "Upper", "Middle", "Floor"};
   const Box row = stack.take(32);
-  if (const int at = segments(ui, "fill.level", {row.x, row.y + 2}, levels, wishes.levels, std::min(86.0f, row.w / 4)); at >= 0) {
+  if (const int at = segments(ui, "fill.level", {row.x, row.y + 2}, levels, wishes.levels, std::min(344.0f, row.w)); at >= 0) {
     wishes.levels[static_cast<std::size_t>(at)] = !wishes.levels[static_cast<std::size_t>(at)];
     wish(desk, wishes, "Wishes for levels");
   }

@@ -64,7 +64,7 @@ TEST(Years, WhatIsBoughtSmallAsksForLessThanWhenItIsGrown) {
   const Assessment now = assess(plan, catalog()), then = assess(young, catalog());
   EXPECT_LT(*then.load.feed_g_d, *now.load.feed_g_d / 2);
   EXPECT_LT(*then.room.layers[1].crowding, *now.room.layers[1].crowding / 2);
-  EXPECT_GT(*then.air.dawn_mg_l, *now.air.dawn_mg_l);
+  EXPECT_LT(*then.air.demand_mg_h, *now.air.demand_mg_h);
 }
 
 TEST(Years, AnyPlanAtAnyAgeIsAPlanAndGrownIsThePlanItself) {

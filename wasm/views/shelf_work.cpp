@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "views/shelf_work.h"
 
+#include <algorithm>
 #include <chrono>
+
+#include "catalog/fold.h"
 
 namespace shoalwright {
 
@@ -42,6 +45,12 @@ void list_rows(ShelfRows& rows, const ShelfWork& work, const Catalog& catalog, c
     if (passes(filter, *kind, answer)) found.push_back({kind, answer});
   }
   put_in_order(found, order);
+  // Whose whole name was typed comes first, whatever the order.
+  const std::string whole = folded(query);
+  const auto named = std::find_if(found.begin(), found.end(), [&](const ShelfRow& row) {
+    return folded(row.species->name.scientific) == whole || folded(display_name(*row.species)) == whole;
+  });
+  if (named != found.end()) std::rotate(found.begin(), named, named + 1);
   rows.kinds.clear();
   for (const ShelfRow& row : found) rows.kinds.push_back(row.species);
 }

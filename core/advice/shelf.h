@@ -35,10 +35,10 @@ struct ShelfAnswer {
   std::string species;
   ShelfFit fit = ShelfFit::unknown;
   int in_plan = 0;
-  int least = 1, good = 1;          ///< group sizes of the card
-  std::optional<int> largest;       ///< the most in all that raise no harm and no strain; empty: not known
-  std::optional<int> room_for;      ///< how many more, below 0 when too many are in the plan; empty: not known
-  std::optional<ShelfLimit> first;  ///< what would give first: of an `over` kind only
+  int least = 1, good = 1;              ///< group sizes of the card
+  std::optional<int> largest;           ///< the most in all that raise no harm and no strain; empty: not known
+  std::optional<int> room_for;          ///< how many more, below 0 when too many are in the plan; empty: not known
+  std::optional<ShelfLimit> first;      ///< what would give first: of an `over` kind only
   std::vector<std::string> stopped_by;  ///< rules that the next one, of an `over` kind the least group, raises; gravest first
   std::optional<double> then_at_most_c,
       then_at_least_c;          ///< with it the shared temperature ends here, where it went further before

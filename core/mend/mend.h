@@ -34,10 +34,10 @@ struct MendState;
 /// leaves alone. The plan's pins hold. An assumed value may be changed like any other.
 ///
 /// Method: best first over plans (A*; Hart, Nilsson & Raphael 1968, "A formal basis for the heuristic determination of minimum
-/// cost paths", IEEE Transactions on Systems Science and Cybernetics 4:100-107; from memory). From each plan only those repairs lead
-/// on which lessen the one finding that fewest repairs lessen, since every mended plan has taken one of them. What is still to come
-/// is held to cost at least the sum over the findings of the cheapest share of a repair that lessens it, the cost of a repair being
-/// shared among all that it lessens.
+/// cost paths", IEEE Transactions on Systems Science and Cybernetics 4:100-107; from memory). From each plan only those repairs
+/// lead on which lessen the one finding that fewest repairs lessen, since every mended plan has taken one of them. What is still
+/// to come is held to cost at least the sum over the findings of the cheapest share of a repair that lessens it, the cost of a
+/// repair being shared among all that it lessens.
 class MendSearch {
  public:
   /// The catalogue must outlive the search. `known`: what bodies find in this plan or one like it.

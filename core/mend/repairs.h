@@ -20,8 +20,8 @@ struct Repair {
 enum class RepairsOf { small_things, all };
 
 /// What could be done about the harms and strains of a plan: the remedies of their findings; for each kind that they name, as
-/// many as there is room for, the kind left out or re-homed, a like one in its place; a larger tank where room is short. Each repair
-/// is there once. Nothing that Plan::fixed pins is changed.
+/// many as there is room for, the kind left out or re-homed, a like one in its place; a larger tank where room is short. Each
+/// repair is there once. Nothing that Plan::fixed pins is changed.
 std::vector<Repair> repairs_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies, RepairsOf extent);
 
 /// Whether no value under a pointer of Plan::fixed is another one.

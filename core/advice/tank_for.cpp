@@ -9,7 +9,6 @@
 
 #include "assess/reckoned.h"
 #include "plan/defaults.h"
-#include "tank/glass.h"
 #include "tank/sizes.h"
 #include "tank/terrain.h"
 #include "tank/volume.h"
@@ -17,17 +16,18 @@
 
 namespace shoalwright {
 
-namespace {
+Tank tank_of(const TankFor& found) { return box_tank(found.length_cm, found.width_cm, found.height_cm, found.glass_mm); }
 
-constexpr std::size_t most_usual = 3;
-constexpr double least_water_over_substrate_cm = 5;
-
-// A tank that is too small for its stock raises one of these: that the largest one does too is no excuse.
 bool asks_for_room(std::string_view rule) {
   constexpr std::string_view rules[] = {"adult-size", "swim-lane", "territory", "load"};
   return rule.starts_with("tank-") || rule.starts_with("crowding-") ||
          std::find(std::begin(rules), std::end(rules), rule) != std::end(rules);
 }
+
+namespace {
+
+constexpr std::size_t most_usual = 3;
+constexpr double least_water_over_substrate_cm = 5;
 
 /// The plan's stock in tank after tank.
 struct Trial {
@@ -45,12 +45,7 @@ struct Trial {
   }
 
   void put(const TankFor& outside) {
-    Tank tank;
-    tank.length_cm = outside.length_cm;
-    tank.width_cm = outside.width_cm;
-    tank.height_cm = outside.height_cm;
-    tank.glass_mm = outside.glass_mm;
-    plan.tank = inside_of(tank);
+    plan.tank = tank_of(outside);
     plan.tank.lid = lid;
     plan.substrate.line_cm = fitted(line, line_length_cm, plan.tank.length_cm, plan.tank.height_cm);
   }
@@ -80,12 +75,7 @@ TankFor usual(const UsualSize& size) {
 }
 
 double volume_l(const TankFor& outside) {
-  Tank tank;
-  tank.length_cm = outside.length_cm;
-  tank.width_cm = outside.width_cm;
-  tank.height_cm = outside.height_cm;
-  tank.glass_mm = outside.glass_mm;
-  const Tank inside = inside_of(tank);
+  const Tank inside = tank_of(outside);
   return inside.length_cm * inside.width_cm * inside.height_cm / 1000;
 }
 
@@ -151,7 +141,8 @@ std::string why_none(Trial& trial) {
   if (unknown != all.stock.end()) return "Nothing is known of " + unknown->id + ", so no tank can be named.";
   if (!trial.plan.planting) return "How densely it is planted is not known, so no tank can be named.";
   for (const Finding& one : findings_of(facts_of(trial.plan, trial.catalog, all, trial.bodies), Found::Keep::findings_at_once))
-    if ((one.severity == Severity::harm || one.severity == Severity::strain) && asks_for_room(one.rule))
+    if ((one.severity == Severity::harm || one.severity == Severity::strain) &&
+        asks_for_room(one.rule))  // that the largest tank raises it too is no excuse
       return "No usual tank is large enough: " + one.text + ".";
   return "";
 }

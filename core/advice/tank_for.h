@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "catalog/catalog.h"
@@ -23,6 +24,12 @@ struct TankFor {
 
 /// By how much less each measure of a free tank is tried, and the least of each that is looked at, cm.
 inline constexpr double tank_step_cm = 1, least_side_cm = 15;
+
+/// That tank by its inside measures, filled to the usual gap.
+Tank tank_of(const TankFor& found);
+
+/// Whether a rule asks for more room than a tank has: one of those of the tank's measures, of room, ground and waste.
+bool asks_for_room(std::string_view rule);
 
 struct TanksFor {
   std::vector<TankFor> tanks;  ///< the smallest usual ones, then the free one among them: smallest volume first

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <string_view>
 
+#include "advice/tank_for.h"
 #include "assess/largest.h"
 #include "catalog/plural.h"
 #include "notebook/say.h"
@@ -12,9 +13,7 @@
 #include "share/patch.h"
 #include "share/plan_json.h"
 #include "tank/glass.h"
-#include "tank/sizes.h"
 #include "units/json.h"
-#include "units/text.h"
 
 namespace shoalwright {
 
@@ -22,10 +21,8 @@ namespace {
 
 bool is_grave(Severity severity) { return severity == Severity::harm || severity == Severity::strain; }
 
-bool short_of_room(std::string_view rule) {
-  return rule.starts_with("tank-") || rule.starts_with("crowding-") || rule == "adult-size" || rule == "swim-lane" ||
-         rule == "territory" || rule == "load" || rule == "look-alike-rivalry";
-}
+// Kinds that take each other for rivals keep apart in a tank that is large enough.
+bool short_of_room(std::string_view rule) { return asks_for_room(rule) || rule == "look-alike-rivalry"; }
 
 /// Whether a patch leads to a plan that pins allow, and which.
 std::optional<Plan> led_to(const Plan& plan, const std::vector<PatchStep>& edits) {
@@ -34,14 +31,16 @@ std::optional<Plan> led_to(const Plan& plan, const std::vector<PatchStep>& edits
   return std::move(after.value());
 }
 
-std::size_t worse_than(const std::vector<Grade>& grades, const std::vector<Grade>& before) {
-  return static_cast<std::size_t>(
-      std::count_if(grades.begin(), grades.end(), [&](const Grade& one) { return !known_before(one, before); }));
+/// Whether all of them were there before, as grave and as much.
+bool known_before(const std::vector<Grade>& grades, const std::vector<Grade>& before) {
+  return std::all_of(grades.begin(), grades.end(), [&](const Grade& one) { return known_before(one, before); });
 }
 
 class Gathering {
  public:
-  Gathering(const Plan& plan, const Catalog& catalog, BodyRooms& bodies) : plan_(plan), catalog_(catalog), bodies_(bodies) {}
+  /// `grades` are those of the plan.
+  Gathering(const Plan& plan, const Catalog& catalog, BodyRooms& bodies, std::vector<Grade> grades)
+      : plan_(plan), catalog_(catalog), bodies_(bodies), grades_(std::move(grades)) {}
 
   void add(std::string says, std::vector<PatchStep> edits) {
     if (edits.empty()) return;
@@ -58,7 +57,6 @@ class Gathering {
   void add_like_kind(const Kept& kept) {
     constexpr std::size_t most_tried = 12;
     if (kept.have > 0 || kept.lines.size() != 1 || leave_out(plan_, {&kept}).empty()) return;
-    const std::vector<Grade> before = grades_of(plan_, catalog_, bodies_);
     for (const Species* kind : like_kinds(plan_, catalog_, *kept.species, most_tried)) {
       const int least = std::max(kind->life.group.least, 1);
       const int count = std::clamp(kept.count, least, std::max(kind->life.group.good, least));
@@ -70,7 +68,7 @@ class Gathering {
       if (group.males) edits.push_back({"replace", line + "/males", "null"});
       if (group.females) edits.push_back({"replace", line + "/females", "null"});
       const std::optional<Plan> after = led_to(plan_, edits);
-      if (!after || worse_than(grades_of(*after, catalog_, bodies_), before) > 0) continue;
+      if (!after || !known_before(grades_of(*after, catalog_, bodies_), grades_)) continue;
       const auto group_of = [](int animals, const Species& species) {
         return animals == 1 ? "a " + name_for(species, 1) : std::to_string(animals) + " " + name_for(species, animals);
       };
@@ -84,21 +82,16 @@ class Gathering {
   /// The smallest usual tank, nowhere smaller, where room is no longer short; where none will do, nothing.
   void add_larger_tank(std::span<const Finding> grave) {
     if (std::none_of(grave.begin(), grave.end(), [](const Finding& one) { return short_of_room(one.rule); })) return;
-    constexpr double slack_cm = 0.1;  // a measuring tape's millimetre
     const Tank now = outside_of(plan_.tank);
     for (const UsualSize& size : usual_sizes()) {
-      if (size.us || !(size.length_cm >= inside_length_cm(now) - slack_cm && size.width_cm >= now.width_cm - slack_cm &&
-                       size.height_cm >= now.height_cm - slack_cm))
-        continue;
+      if (size.us || !nowhere_smaller(size, now)) continue;
       std::vector<PatchStep> edits = exchange_tank(plan_, tank_of(size));
       if (edits.empty()) return;
       const std::optional<Plan> after = led_to(plan_, edits);
       if (!after || plan_json(*after) == plan_json(plan_)) continue;
       const std::vector<Grade> grades = grades_of(*after, catalog_, bodies_);
       if (std::any_of(grades.begin(), grades.end(), [](const Grade& one) { return short_of_room(one.rule); })) continue;
-      add("Take a tank of " + short_text(size.length_cm, 0) + " x " + short_text(size.width_cm, 0) + " x " +
-              amount(size.height_cm, 0, "cm"),
-          std::move(edits));
+      add(say_take(size), std::move(edits));
       return;
     }
   }
@@ -109,6 +102,7 @@ class Gathering {
   const Plan& plan_;
   const Catalog& catalog_;
   BodyRooms& bodies_;
+  const std::vector<Grade> grades_;
   std::vector<Repair> repairs_;
 };
 
@@ -126,11 +120,12 @@ bool keeps_what_is_pinned(const Plan& before, const Plan& after) {
 std::vector<Repair> repairs_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies, RepairsOf extent) {
   const std::vector<Kept> stock = resolve_stock(plan, catalog);
   const Reckoned all = reckon(plan, stock, bodies);
-  std::vector<Finding> grave = findings_of(facts_of(plan, catalog, all, bodies), Found::Keep::findings);
+  const Facts facts = facts_of(plan, catalog, all, bodies);
+  std::vector<Finding> grave = findings_of(facts, Found::Keep::findings);
   std::erase_if(grave, [](const Finding& one) { return !is_grave(one.severity); });
   LargestSearch largest(plan, catalog, all.stock, all.volume, all.room, bodies);
 
-  Gathering repairs(plan, catalog, bodies);
+  Gathering repairs(plan, catalog, bodies, grades_of(facts));
   for (const Finding& one : grave) repairs.add(one.remedy, one.edits);
   for (const Kept& kept : all.stock) {
     const bool named = std::any_of(grave.begin(), grave.end(), [&](const Finding& one) {

@@ -8,21 +8,23 @@
 #include "stocking/least_tank.h"
 #include "stocking/limits.h"
 #include "tank/glass.h"
-#include "tank/sizes.h"
 #include "tank/terrain.h"
 #include "units/text.h"
 
 namespace shoalwright {
 
-namespace {
-
-// A measuring tape's millimetre, so that a tank is not thought smaller than itself.
-constexpr double slack_cm = 0.1;
-
 bool nowhere_smaller(const UsualSize& size, const Tank& outside) {
+  constexpr double slack_cm = 0.1;  // a measuring tape's millimetre, so that a tank is not thought smaller than itself
   return size.length_cm >= inside_length_cm(outside) - slack_cm && size.width_cm >= inside_width_cm(outside) - slack_cm &&
          size.height_cm >= outside.height_cm - slack_cm;
 }
+
+std::string say_take(const UsualSize& size) {
+  return "Take a tank of " + short_text(size.length_cm, 0) + " x " + short_text(size.width_cm, 0) + " x " +
+         amount(size.height_cm, 0, "cm");
+}
+
+namespace {
 
 bool suits(const LeastTank& least, const UsualSize& size, const Tank& inside, double substrate_cm) {
   return size.length_cm >= least.length_cm.value_or(0) &&
@@ -80,8 +82,7 @@ bool put_larger_tank(const Facts& facts, const Kept& kept, double run_cm, Findin
     const Tank inside = tank_of(size);
     if (size.us || !nowhere_smaller(size, outside) || inside.length_cm < run_cm) continue;
     if (!suits(least, size, inside, mean_substrate_cm(facts.plan))) continue;
-    finding.remedy = "Take a tank of " + short_text(size.length_cm, 0) + " x " + short_text(size.width_cm, 0) + " x " +
-                     amount(size.height_cm, 0, "cm");
+    finding.remedy = say_take(size);
     finding.edits = exchange_tank(facts.plan, inside);
     return true;
   }

@@ -36,13 +36,15 @@ constexpr std::array sizes{
 
 std::span<const UsualSize> usual_sizes() { return sizes; }
 
-Tank tank_of(const UsualSize& size) {
+Tank box_tank(double length_cm, double width_cm, double height_cm, double glass_mm) {
   Tank outside;
-  outside.length_cm = size.length_cm;
-  outside.width_cm = size.width_cm;
-  outside.height_cm = size.height_cm;
-  outside.glass_mm = size.glass_mm;
+  outside.length_cm = length_cm;
+  outside.width_cm = width_cm;
+  outside.height_cm = height_cm;
+  outside.glass_mm = glass_mm;
   return inside_of(outside);
 }
+
+Tank tank_of(const UsualSize& size) { return box_tank(size.length_cm, size.width_cm, size.height_cm, size.glass_mm); }
 
 }  // namespace shoalwright

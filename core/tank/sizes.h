@@ -18,6 +18,9 @@ struct UsualSize {
 /// Smallest first, metric tanks before those in US gallons.
 std::span<const UsualSize> usual_sizes();
 
+/// A rectangular tank by its outside measures, filled to the usual gap.
+Tank box_tank(double length_cm, double width_cm, double height_cm, double glass_mm);
+
 /// A rectangular tank of that size by its inside measures, filled to the usual gap.
 Tank tank_of(const UsualSize& size);
 

@@ -9,8 +9,8 @@
 #include "draw/panels.h"
 #include "notebook/say.h"
 #include "platform/platform.h"
-#include "tank/glass.h"
 #include "views/edit_wish.h"
+#include "views/tank_sheet_view.h"
 
 namespace shoalwright {
 
@@ -38,18 +38,6 @@ std::string matter(const std::string& rule) {
 std::string set_by(const TankFor& tank) {
   return "Length: " + matter(tank.length_set_by) + ". Front to back: " + matter(tank.width_set_by) +
          ". Height: " + matter(tank.height_set_by) + ".";
-}
-
-Tank inside(const TankFor& found, const Tank& before) {
-  Tank outside;
-  outside.length_cm = found.length_cm;
-  outside.width_cm = found.width_cm;
-  outside.height_cm = found.height_cm;
-  outside.glass_mm = found.glass_mm;
-  Tank tank = inside_of(outside);
-  tank.lid = before.lid;
-  tank.other_keys = before.other_keys;
-  return tank;
 }
 
 }  // namespace
@@ -88,7 +76,7 @@ void draw_least_tanks(Ui& ui, const Look& look, Stack& stack, LeastTankState& mi
     const ListRowAnswer answer = list_row(ui, id, row, size + ". " + why);
     draw_text(pen, medium(type::body), {row.x + 8, row.y + 6}, p.ink, elided(pen, medium(type::body), size, w - 16));
     draw_wrapped(pen, type::small, {row.x + 8, row.y + 26}, w - 16, p.ink2, why);
-    const Command command = SetTank{inside(tank, look.plan.tank)};
+    const Command command = SetTank{with_lid_of(tank_of(tank), look.plan.tank)};
     if (answer.item.pressed)
       out.push_back(edit_wish(look, command));
     else if (answer.item.hovered || answer.item.ring)

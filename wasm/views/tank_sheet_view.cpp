@@ -108,13 +108,6 @@ void wish_outside(Desk& sheet, Tank outside) {
   wish(sheet, SetTank{inside});
 }
 
-/// The keeper's own parts of a tank that comes by its size alone.
-Tank with_lid_of(Tank tank, const Tank& before) {
-  tank.lid = before.lid;
-  tank.other_keys = before.other_keys;
-  return tank;
-}
-
 void draw_sizes(Desk& sheet, const Box& box) {
   Ui& ui = sheet.ui;
   const Measures& measures = sheet.look.measures;
@@ -405,6 +398,12 @@ void draw_sums(Desk& sheet, const Box& box, const Sums& sums) {
 }
 
 }  // namespace
+
+Tank with_lid_of(Tank tank, const Tank& before) {
+  tank.lid = before.lid;
+  tank.other_keys = before.other_keys;
+  return tank;
+}
 
 void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& mine, Actions& out) {
   if (!mine.begun || !(mine.of == look.plan.tank)) {

@@ -22,6 +22,9 @@ struct TankSheetState {
 /// Size, shape, glass, fill, lid and substrate in a card over `box`. Spots: `tank_sheet.*`.
 [[gnu::noinline]] void draw_tank_sheet(Ui& ui, const Look& look, const Box& box, TankSheetState& mine, Actions& out);
 
+/// A tank that comes by its size alone, with the keeper's own parts of the one before.
+Tank with_lid_of(Tank tank, const Tank& before);
+
 /// A tank of another shape, about as large as this one. Outside measures in and out.
 Tank reshaped(const Tank& outside, Shape shape);
 

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "advice/drop_in.h"
 
-#include <algorithm>
-
+#include "assess/reckoned.h"
 #include "edit/command.h"
 
 namespace shoalwright {
@@ -12,12 +11,8 @@ std::vector<Finding> raised_by_dropping(const Plan& plan, const Catalog& catalog
   std::vector<Finding> raised;
   if (!(count >= 1)) return raised;
   const Plan with = apply(plan, AddGroup{.species = species.id, .count = count}, catalog);
-  for (Finding& finding : assess(with, catalog, known, remedies).findings) {
-    const bool there = std::any_of(now.findings.begin(), now.findings.end(), [&](const Finding& before) {
-      return before.rule == finding.rule && before.species == finding.species && before.severity <= finding.severity;
-    });
-    if (!there) raised.push_back(std::move(finding));
-  }
+  for (Finding& finding : assess(with, catalog, known, remedies).findings)
+    if (!known_before(finding, now.findings)) raised.push_back(std::move(finding));
   return raised;
 }
 

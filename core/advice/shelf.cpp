@@ -6,7 +6,6 @@
 #include <string_view>
 #include <tuple>
 
-#include "assess/reckoned.h"
 #include "rules/tank_fit.h"
 #include "stocking/encounter.h"
 #include "stocking/layers.h"
@@ -85,20 +84,22 @@ ShelfSearch::ShelfSearch(const Plan& plan, const Catalog& catalog, BodyRooms kno
 std::vector<Kept> ShelfSearch::stock_with(const Species& species, int count) const {
   std::vector<Kept> stock = stock_;
   stock.erase(std::remove_if(stock.begin(), stock.end(), [&](const Kept& kept) { return kept.id == species.id; }), stock.end());
-  if (count > 0)
-    stock.push_back({.species = &species, .id = species.id, .count = count, .have = 0, .males = {}, .females = {}, .lines = {}});
+  if (count > 0) stock.push_back(wished_group(species, count));
   return by_id(std::move(stock));
 }
 
-std::vector<Finding> ShelfSearch::findings(const std::vector<Kept>& stock) {
-  const Reckoned all = reckon(plan_, stock, bodies_);
+Reckoned ShelfSearch::reckoned(const Species& species, int count) {
+  return reckon(plan_, stock_with(species, count), volume_, bodies_);
+}
+
+std::vector<Finding> ShelfSearch::findings(const Reckoned& all) {
   return findings_of(facts_of(plan_, catalog_, all, bodies_), Found::Keep::findings_at_once);
 }
 
 void ShelfSearch::find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer) {
   const int least = std::max(species.life.group.least, 1);
-  const std::vector<Kept> stock = stock_with(species, least);
-  const std::vector<Finding> found = findings(stock);
+  const Reckoned with_least = reckoned(species, least);
+  const std::vector<Finding> found = findings(with_least);
   const auto stops = [&](const Finding& one) {
     return grave(one.severity) &&
            std::find(largest.stopped_by.begin(), largest.stopped_by.end(), one.rule) != largest.stopped_by.end();
@@ -121,10 +122,7 @@ void ShelfSearch::find_limit(const Species& species, const Largest& largest, She
   }
   std::sort(limit.with.begin(), limit.with.end());
 
-  const Windows water = windows_of(plan_, species_in(stock));
-  const Load load = load_of(plan_, stock, volume_, water);
-  const Air air = air_of(plan_, stock, volume_, water.temperature_c.now);
-  const Facts facts{plan_, catalog_, stock, volume_, water, room_, bodies_, load, air};
+  const Facts facts = facts_of(plan_, catalog_, with_least, bodies_);
   const auto measured = [&](const Fit& fit, Measure measure) {
     limit.measure = measure;
     limit.amount = std::max(fit.asked - fit.have, 0.0);
@@ -147,13 +145,13 @@ void ShelfSearch::find_limit(const Species& species, const Largest& largest, She
     limit.measure = Measure::count;
     // How many would fit if being too few did not matter.
     for (int count = least - 1; count > 0 && limit.amount == 0; --count) {
-      const std::vector<Finding> fewer = findings(stock_with(species, count));
+      const std::vector<Finding> fewer = findings(reckoned(species, count));
       if (std::none_of(fewer.begin(), fewer.end(), [&](const Finding& one) { return stops(one) && one.rule != "group-size"; }))
         limit.amount = count;
     }
   }
   for (const Quantity& q : quantities) {
-    const std::optional<double> now = (water.*q.window).now;
+    const std::optional<double> now = (with_least.water.*q.window).now;
     const std::optional<Range>& range = (species.water.*q.need).tolerated;
     if (first->rule != q.rule || !now || !range || (*now >= range->low && *now <= range->high)) continue;
     limit.measure = q.measure;

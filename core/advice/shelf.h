@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "assess/largest.h"
+#include "assess/reckoned.h"
 #include "catalog/catalog.h"
 #include "notebook/finding.h"
 #include "plan/plan.h"
@@ -62,15 +63,15 @@ class ShelfSearch {
   ShelfSearch& operator=(const ShelfSearch&) = delete;
 
   const Plan& plan() const { return plan_; }
-  const Catalog& catalog() const { return catalog_; }
   ShelfAnswer answer(const Species& species);
 
-  /// The stock by id with so many of a kind in all, none for 0, beside the others.
-  std::vector<Kept> stock_with(const Species& species, int count) const;
+  /// What the rules look at with so many of a kind in all, none for 0, beside the others; and what they find then.
+  Reckoned reckoned(const Species& species, int count);
+  std::vector<Finding> findings(const Reckoned& all);
   BodyRooms& bodies() { return bodies_; }
 
  private:
-  std::vector<Finding> findings(const std::vector<Kept>& stock);
+  std::vector<Kept> stock_with(const Species& species, int count) const;
   void find_limit(const Species& species, const Largest& largest, ShelfAnswer& answer);
   double worst_margin(const Species& species, const ShelfAnswer& answer);
 

@@ -54,9 +54,10 @@ bool passes(const ShelfFilter& filter, const Species& species, const ShelfAnswer
   if (!filter.group.empty() && species.group != filter.group) return false;
   const std::array<bool, 4>& wanted = filter.levels;
   if (!wanted[0] && !wanted[1] && !wanted[2] && !wanted[3]) return true;
-  const SwimLevels levels = swim_levels(species);
-  return (wanted[0] && levels.surface) || (wanted[1] && levels.upper) || (wanted[2] && levels.middle) ||
-         (wanted[3] && levels.floor);
+  const std::array<bool, 4> levels = levels_in_order(swim_levels(species));
+  for (std::size_t i = 0; i < levels.size(); ++i)
+    if (wanted[i] && levels[i]) return true;
+  return false;
 }
 
 bool is_ticked(const std::vector<std::string>& list, std::string_view species) {

@@ -2,10 +2,10 @@
 #include "advice/suggest.h"
 
 #include <algorithm>
+#include <array>
 #include <tuple>
 
 #include "advice/shelf_list.h"
-#include "assess/reckoned.h"
 #include "assess/tightest.h"
 #include "notebook/say.h"
 #include "stocking/encounter.h"
@@ -15,25 +15,15 @@ namespace shoalwright {
 
 namespace {
 
-bool there_already(const Finding& one, const std::vector<Finding>& before) {
-  return std::any_of(before.begin(), before.end(), [&](const Finding& b) {
-    return b.rule == one.rule && b.species == one.species && b.severity <= one.severity;
-  });
-}
-
 std::vector<std::string> rules_raised(std::vector<Finding> after, const std::vector<Finding>& before) {
   sort_stable(after,
               [](const Finding& a, const Finding& b) { return std::tie(a.severity, a.rule) < std::tie(b.severity, b.rule); });
   std::vector<std::string> rules;
   for (const Finding& one : after)
-    if (one.severity != Severity::note && !there_already(one, before) &&
+    if (one.severity != Severity::note && !known_before(one, before) &&
         std::find(rules.begin(), rules.end(), one.rule) == rules.end())
       rules.push_back(one.rule);
   return rules;
-}
-
-std::vector<Finding> findings(const Reckoned& all, ShelfSearch& shelf) {
-  return findings_of(facts_of(shelf.plan(), shelf.catalog(), all, shelf.bodies()), Found::Keep::findings_at_once);
 }
 
 int usual_group(const ShelfAnswer& answer) {
@@ -56,20 +46,20 @@ SuggestedFit fit_of(const ShelfAnswer& answer) {
 
 std::vector<Suggestion> suggestions_for(const Plan& plan, const Catalog& catalog) {
   ShelfSearch shelf(plan, catalog);
-  const std::vector<Finding> now = findings(reckon(plan, resolve_stock(plan, catalog), shelf.bodies()), shelf);
+  const std::vector<Finding> now = shelf.findings(reckon(plan, resolve_stock(plan, catalog), shelf.bodies()));
   std::vector<Suggestion> all;
   for (const Species* species : shelf_kinds(shelf.plan(), catalog)) {
     Suggestion one{.answer = shelf.answer(*species), .first = {}, .findings = {}};
     one.fit = fit_of(one.answer);
     one.count = std::max(one.answer.room_for.value_or(0), 0);
     const int group = usual_group(one.answer);
-    const Reckoned after = reckon(plan, shelf.stock_with(*species, group), shelf.bodies());
+    const Reckoned after = shelf.reckoned(*species, group);
     const std::vector<Tightest> margins = tightest_margins(facts_of(plan, catalog, after, shelf.bodies()));
     if (!margins.empty()) one.first = margins.front();
     if (one.fit == SuggestedFit::no)
       one.findings = one.answer.stopped_by;
     else if (group != one.answer.in_plan)
-      one.findings = rules_raised(findings(after, shelf), now);
+      one.findings = rules_raised(shelf.findings(after), now);
     all.push_back(std::move(one));
   }
   // Of two that would do as well the one that asks for less care.
@@ -82,21 +72,17 @@ std::vector<Suggestion> suggestions_for(const Plan& plan, const Catalog& catalog
 }
 
 Lacking lacking_in(const Plan& plan, const Catalog& catalog) {
+  constexpr std::array<const char*, 4> names = {"surface", "upper", "middle", "floor"};
   Lacking lacking;
-  SwimLevels used;
+  std::array<bool, 4> used{};
   for (const Kept& kept : resolve_stock(plan, catalog)) {
     if (!kept.species) continue;
-    const SwimLevels levels = swim_levels(*kept.species);
-    used.surface |= levels.surface;
-    used.upper |= levels.upper;
-    used.middle |= levels.middle;
-    used.floor |= levels.floor;
+    const std::array<bool, 4> levels = levels_in_order(swim_levels(*kept.species));
+    for (std::size_t i = 0; i < 4; ++i) used[i] = used[i] || levels[i];
     if (kept.count < kept.species->life.group.good) lacking.groups.push_back(kept.id);
   }
-  if (!used.surface) lacking.levels.push_back("surface");
-  if (!used.upper) lacking.levels.push_back("upper");
-  if (!used.middle) lacking.levels.push_back("middle");
-  if (!used.floor) lacking.levels.push_back("floor");
+  for (std::size_t i = 0; i < 4; ++i)
+    if (!used[i]) lacking.levels.push_back(names[i]);
   return lacking;
 }
 
@@ -104,9 +90,8 @@ std::string say_lacking(const Lacking& lacking) {
   if (lacking.nothing()) return "Nothing is missing: every level has its animals, every group its number.";
   if (lacking.levels.size() == 4) return "Nobody swims here yet.";
   std::string text;
-  if (!lacking.levels.empty()) {
+  if (!lacking.levels.empty())
     text = "Nobody swims at the " + joined(lacking.levels) + (lacking.levels.size() > 1 ? " levels" : " level");
-  }
   if (!lacking.groups.empty())
     text += (text.empty() ? "" : "; ") + std::to_string(lacking.groups.size()) +
             (lacking.groups.size() == 1 ? " group is" : " groups are") + " smaller than is good for " +

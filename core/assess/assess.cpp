@@ -6,6 +6,7 @@
 
 #include "assess/cautions.h"
 #include "assess/largest.h"
+#include "assess/reckoned.h"
 #include "assess/tightest.h"
 #include "rules/facts.h"
 #include "stocking/layers.h"
@@ -17,9 +18,8 @@ namespace shoalwright {
 namespace {
 
 std::vector<Finding> find_all(const Facts& facts, Remedies remedies) {
-  Found found(remedies == Remedies::searched ? Found::Keep::findings : Found::Keep::findings_at_once);
-  for (const RuleRow& row : rules_with(facts.catalog)) row.rule(facts, found);
-  std::vector<Finding> findings = found.take_findings();
+  std::vector<Finding> findings =
+      findings_of(facts, remedies == Remedies::searched ? Found::Keep::findings : Found::Keep::findings_at_once);
   sort_stable(findings, [](const Finding& a, const Finding& b) {
     return std::tie(a.severity, a.rule, a.species) < std::tie(b.severity, b.rule, b.species);
   });

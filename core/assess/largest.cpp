@@ -16,14 +16,6 @@ namespace shoalwright {
 
 namespace {
 
-/// Whether `one` was there before, as grave and as much.
-bool known_before(const Raised& one, const std::vector<Raised>& before) {
-  constexpr double slack = 1e-9;  // sums in another order
-  return std::any_of(before.begin(), before.end(), [&](const Raised& b) {
-    return b.rule == one.rule && b.subject == one.subject && b.severity <= one.severity && b.amount >= one.amount - slack;
-  });
-}
-
 /// The gravest first.
 std::vector<std::string> newly_raised(const std::vector<Raised>& after, const std::vector<Raised>& before) {
   std::vector<std::string> rules;
@@ -143,8 +135,7 @@ Largest LargestSearch::find(const Species& species) {
   const std::vector<Raised> before = raised(others, kinds_without);
   const Sums without = filling();
 
-  if (!kept_already)
-    stock_.push_back({.species = &species, .id = species.id, .count = 1, .have = 0, .males = {}, .females = {}, .lines = {}});
+  if (!kept_already) stock_.push_back(wished_group(species, 1));
   Kept& own = *std::find_if(stock_.begin(), stock_.end(), [&](const Kept& kept) { return kept.species->id == species.id; });
   const Kept as_it_is = own;
   own.have = 0;

@@ -8,14 +8,18 @@
 namespace shoalwright {
 
 Reckoned reckon(const Plan& plan, std::vector<Kept> stock, BodyRooms& bodies) {
-  Reckoned all{.stock = by_id(std::move(stock)), .volume = volume_of(plan), .water = {}, .room = {}, .load = {}, .air = {}};
+  update(bodies, plan);
+  return reckon(plan, std::move(stock), volume_of(plan), bodies);
+}
+
+Reckoned reckon(const Plan& plan, std::vector<Kept> stock, const Volume& volume, BodyRooms& bodies) {
+  Reckoned all{.stock = by_id(std::move(stock)), .volume = volume, .water = {}, .room = {}, .load = {}, .air = {}};
   std::vector<const Species*> species;
   for (const Kept& kept : all.stock) species.push_back(kept.species);
-  update(bodies, plan);
   all.water = windows_of(plan, species);
-  all.room = room_of(plan, all.stock, all.volume, bodies);
-  all.load = load_of(plan, all.stock, all.volume, all.water);
-  all.air = air_of(plan, all.stock, all.volume, all.water.temperature_c.now);
+  all.room = room_of(plan, all.stock, volume, bodies);
+  all.load = load_of(plan, all.stock, volume, all.water);
+  all.air = air_of(plan, all.stock, volume, all.water.temperature_c.now);
   return all;
 }
 
@@ -38,19 +42,14 @@ std::vector<Grade> grades_of(const Facts& facts) {
   return grades;
 }
 
-std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, BodyRooms& bodies) {
-  const Reckoned all = reckon(plan, std::move(stock), bodies);
+std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies) {
+  const Reckoned all = reckon(plan, resolve_stock(plan, catalog), bodies);
   return grades_of(facts_of(plan, catalog, all, bodies));
 }
 
-std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies) {
-  return grades_of(plan, catalog, resolve_stock(plan, catalog), bodies);
-}
-
-bool known_before(const Grade& one, const std::vector<Grade>& before) {
-  constexpr double slack = 1e-9;  // sums in another order
-  return std::any_of(before.begin(), before.end(), [&](const Grade& b) {
-    return b.rule == one.rule && b.subject == one.subject && b.severity <= one.severity && b.amount >= one.amount - slack;
+bool known_before(const Finding& one, const std::vector<Finding>& before) {
+  return std::any_of(before.begin(), before.end(), [&](const Finding& b) {
+    return b.rule == one.rule && b.species == one.species && b.severity <= one.severity;
   });
 }
 

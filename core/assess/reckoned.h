@@ -23,6 +23,9 @@ struct Reckoned {
 /// `stock` may be another than the plan's own. `bodies` are brought up to the plan.
 Reckoned reckon(const Plan& plan, std::vector<Kept> stock, BodyRooms& bodies);
 
+/// The same for many stocks of one plan: `volume` and `bodies` are of it already.
+Reckoned reckon(const Plan& plan, std::vector<Kept> stock, const Volume& volume, BodyRooms& bodies);
+
 /// All must outlive the facts.
 Facts facts_of(const Plan& plan, const Catalog& catalog, const Reckoned& reckoned, BodyRooms& bodies);
 
@@ -37,12 +40,11 @@ struct Grade {
   bool operator==(const Grade&) const = default;
 };
 
-/// Every harm and strain of a plan, in the order of the rules; with another stock than its own.
-std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies);
-std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, std::vector<Kept> stock, BodyRooms& bodies);
+/// Every harm and strain, in the order of the rules.
 std::vector<Grade> grades_of(const Facts& facts);
+std::vector<Grade> grades_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies);
 
-/// Whether `one` is among `before`, as grave and as much.
-bool known_before(const Grade& one, const std::vector<Grade>& before);
+/// Whether a finding about the same kinds is among `before`, as grave.
+bool known_before(const Finding& one, const std::vector<Finding>& before);
 
 }  // namespace shoalwright

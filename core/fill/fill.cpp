@@ -81,7 +81,7 @@ struct FillState {
 
   FillState(const Plan& plan, const Catalog& catalog, BodyRooms known)
       : fill(fill_plan(plan, catalog, std::move(known))),
-        largest(plan, catalog, fill.stock, fill.now.volume, fill.now.room, fill.bodies),
+        largest(plan, catalog, fill.now.stock, fill.now.volume, fill.now.room, fill.bodies),
         kinds(shelf_kinds(plan, catalog)) {}
 
   void look_at_kind(const Species& species);
@@ -104,11 +104,12 @@ struct FillState {
 void FillState::look_at_kind(const Species& species) {
   const FillWishes& wishes = fill.wishes;
   const auto has = [&](const std::vector<std::string>& list) { return is_ticked(list, species.id); };
-  const bool here = std::any_of(fill.stock.begin(), fill.stock.end(), [&](const Kept& kept) { return kept.id == species.id; });
+  const bool here =
+      std::any_of(fill.now.stock.begin(), fill.now.stock.end(), [&](const Kept& kept) { return kept.id == species.id; });
   if (here || has(wishes.never)) return;
   if (!has(wishes.must)) {
     if (wishes.easy_only && species.water.hardiness == "delicate") return;
-    const bool doubles = std::any_of(fill.stock.begin(), fill.stock.end(),
+    const bool doubles = std::any_of(fill.now.stock.begin(), fill.now.stock.end(),
                                      [&](const Kept& kept) { return kept.species && nearly_doubles(*kept.species, species); });
     if (doubles) return;
   }

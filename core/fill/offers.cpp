@@ -24,17 +24,13 @@ Shared shared_in(const Reckoned& all) {
   return sum;
 }
 
-std::vector<Kept> with(const std::vector<Kept>& stock, const std::vector<std::pair<const Species*, int>>& groups) {
-  std::vector<Kept> all = stock;
-  for (const auto& [species, count] : groups)
-    all.push_back({.species = species, .id = species->id, .count = count, .have = 0, .males = {}, .females = {}, .lines = {}});
-  return all;
+Reckoned reckoned_with(FillPlan& fill, const std::vector<std::pair<const Species*, int>>& groups) {
+  std::vector<Kept> stock = fill.now.stock;
+  for (const auto& [species, count] : groups) stock.push_back(wished_group(*species, count));
+  return reckon(fill.plan, std::move(stock), fill.now.volume, fill.bodies);
 }
 
-std::array<bool, 4> levels_of(const Species& species) {
-  const SwimLevels levels = swim_levels(species);
-  return {levels.surface, levels.upper, levels.middle, levels.floor};
-}
+std::array<bool, 4> levels_of(const Species& species) { return levels_in_order(swim_levels(species)); }
 
 /// 10 in the middle of every range that is known, 0 at an edge of one.
 int water_tenths(const Windows& water, const Species& species) {
@@ -54,7 +50,7 @@ int tenths_for_kind(const FillPlan& fill, const Species& species) {
   int tenths = 20 + water_tenths(fill.now.water, species);
   const std::array<bool, 4> levels = levels_of(species);
   std::array<bool, 4> used{};
-  for (const Kept& kept : fill.stock)
+  for (const Kept& kept : fill.now.stock)
     for (std::size_t i = 0; i < 4; ++i) used[i] = used[i] || (kept.species && levels_of(*kept.species)[i]);
   bool wished = false, fresh = false;
   for (std::size_t i = 0; i < 4; ++i) {
@@ -64,7 +60,7 @@ int tenths_for_kind(const FillPlan& fill, const Species& species) {
   bool colourful = false;
   const std::array<bool, colour_count> colours = colours_of(species);
   for (std::size_t i = 0; i < colours.size(); ++i) colourful = colourful || (colours[i] && fill.wishes.colours[i]);
-  return tenths + 10 * wished + 10 * colourful + (fill.stock.empty() ? 0 : 10 * fresh);
+  return tenths + 10 * wished + 10 * colourful + (fill.now.stock.empty() ? 0 : 10 * fresh);
 }
 
 std::optional<std::size_t> shared_by(std::string_view rule, const FillPlan& fill, const FillOffer& offer) {
@@ -90,21 +86,16 @@ std::optional<std::size_t> same_for_all(std::string_view rule) {
 }
 
 FillPlan fill_plan(const Plan& plan, const Catalog& catalog, BodyRooms known) {
-  FillPlan fill{.plan = plan,
-                .catalog = catalog,
-                .wishes = wishes_of(plan),
-                .stock = by_id(resolve_stock(plan, catalog)),
-                .now = {},
-                .before = {},
-                .bodies = std::move(known)};
-  fill.now = reckon(plan, fill.stock, fill.bodies);
+  FillPlan fill{.plan = plan, .catalog = catalog, .wishes = wishes_of(plan), .now = {}, .before = {}, .bodies = std::move(known)};
+  fill.now = reckon(plan, resolve_stock(plan, catalog), fill.bodies);
   fill.taken = shared_in(fill.now);
   fill.before = grades_of(facts_of(plan, catalog, fill.now, fill.bodies));
   return fill;
 }
 
 std::vector<Grade> raised_by(FillPlan& fill, const std::vector<std::pair<const Species*, int>>& groups) {
-  std::vector<Grade> grades = grades_of(fill.plan, fill.catalog, with(fill.stock, groups), fill.bodies);
+  const Reckoned all = reckoned_with(fill, groups);
+  std::vector<Grade> grades = grades_of(facts_of(fill.plan, fill.catalog, all, fill.bodies));
   std::erase_if(grades, [&](const Grade& one) { return known_before(one, fill.before); });
   return grades;
 }
@@ -118,7 +109,7 @@ std::optional<FillOffer> offer_of(FillPlan& fill, LargestSearch& largest, const 
   offer.most = std::min(offer.largest, good);
   offer.for_kind = tenths_for_kind(fill, species);
   offer.for_each = static_cast<int>(std::floor(30.0 / good + 0.5));
-  const Shared after = shared_in(reckon(fill.plan, with(fill.stock, {{&species, offer.least}}), fill.bodies));
+  const Shared after = shared_in(reckoned_with(fill, {{&species, offer.least}}));
   for (std::size_t i = 0; i < shared_count; ++i) offer.takes[i] = std::max(after[i] - fill.taken[i], 0.0) / offer.least;
   // Holders of ground spare each other some where they do not see each other, and who breathes air asks little of the water.
   offer.takes_at_least = offer.takes;

@@ -35,8 +35,7 @@ struct FillPlan {
   const Plan& plan;
   const Catalog& catalog;
   FillWishes wishes;
-  std::vector<Kept> stock;  ///< of the plan, by id
-  Reckoned now;
+  Reckoned now;               ///< the plan's own stock and what it comes to
   Shared taken{};             ///< by that stock
   std::vector<Grade> before;  ///< what there is to say of it
   BodyRooms bodies;
@@ -48,8 +47,8 @@ std::vector<Grade> raised_by(FillPlan& fill, const std::vector<std::pair<const S
 
 /// What a kind offers; empty where fewer than its least group fit beside the stock. The score of a list is the sum over its
 /// kinds, in points: 2 for a kind; up to 1 for water near the middle of what it lives in; 1 each where it swims at a wished
-/// level, shows a wished colour, uses a level that nobody in the plan does; and 3 for a group of its good size, more or less in
-/// proportion. Groups go up to half as many again as the good size. Our own measure, no source; it is never shown.
+/// level, shows a wished colour, uses a level that nobody in the plan does; and 3 for a group of its good size, less in
+/// proportion. No group is larger than is good. Our own measure, no source; it is never shown.
 std::optional<FillOffer> offer_of(FillPlan& fill, LargestSearch& largest, const Species& species);
 
 /// How much of what is shared there is at the most, as far as the offers tell: each was let grow alone until a rule spoke. The

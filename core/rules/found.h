@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -17,6 +18,15 @@ struct Raised {
   Severity severity = Severity::harm;
   double amount = 0;  ///< the quantity that was judged, larger is worse
 };
+
+/// Whether a harm or strain is among those of another state of the plan, as grave and as much. `Graded` has what Raised has.
+template <class Graded>
+bool known_before(const Graded& one, const std::vector<Graded>& before) {
+  constexpr double slack = 1e-9;  // sums in another order
+  return std::any_of(before.begin(), before.end(), [&](const Graded& b) {
+    return b.rule == one.rule && b.subject == one.subject && b.severity <= one.severity && b.amount >= one.amount - slack;
+  });
+}
 
 /// Where rules put what they find. Three ways of keeping it: whole findings with all their words; the same without the remedies
 /// that need a search, which is what a frame of a drag can afford; or only how grave the harms and strains are, for a search over

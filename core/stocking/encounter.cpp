@@ -51,6 +51,10 @@ SwimLevels swim_levels(const Species& species) {
   return levels;
 }
 
+std::array<bool, 4> levels_in_order(const SwimLevels& levels) {
+  return {levels.surface, levels.upper, levels.middle, levels.floor};
+}
+
 bool share_a_level(const Species& a, const Species& b) {
   const std::array<double, 3> one = depth_shares(a), other = depth_shares(b);
   for (std::size_t layer = 0; layer < 3; ++layer)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <array>
 #include <string_view>
 
 #include "catalog/species.h"
@@ -16,6 +17,8 @@ struct SwimLevels {
   bool operator==(const SwimLevels&) const = default;
 };
 SwimLevels swim_levels(const Species& species);
+/// The same in order, surface first, as lists of levels have them.
+std::array<bool, 4> levels_in_order(const SwimLevels& levels);
 
 /// Whether there is a third of the depth that both use (`used_layer_share` of stocking/limits.h, and where each is most).
 bool share_a_level(const Species& a, const Species& b);

@@ -61,6 +61,10 @@ std::vector<Kept> resolve_stock(const Plan& plan, const Catalog& catalog) {
   return stock;
 }
 
+Kept wished_group(const Species& species, int count) {
+  return {.species = &species, .id = species.id, .count = count, .have = 0, .males = {}, .females = {}, .lines = {}};
+}
+
 std::vector<Kept> by_id(std::vector<Kept> stock) {
   sort_stable(stock, [](const Kept& a, const Kept& b) { return a.id < b.id; });
   return stock;

@@ -22,6 +22,9 @@ struct Kept {
 /// Lines with count 0 are left out.
 std::vector<Kept> resolve_stock(const Plan& plan, const Catalog& catalog);
 
+/// So many of a kind that are wished for, of no line of a plan.
+Kept wished_group(const Species& species, int count);
+
 /// The same groups by id: rules look at them so, that the order of lines never shows in what they say.
 std::vector<Kept> by_id(std::vector<Kept> stock);
 

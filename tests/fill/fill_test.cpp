@@ -46,10 +46,10 @@ bool lacks_two(const List& list, const List& other) {
 /// The best lists by trying all of them.
 std::vector<FilledStock> by_trying_all(const Plan& plan, const Catalog& catalog) {
   FillPlan fill = fill_plan(plan, catalog, {});
-  LargestSearch largest(plan, catalog, fill.stock, fill.now.volume, fill.now.room, fill.bodies);
+  LargestSearch largest(plan, catalog, fill.now.stock, fill.now.volume, fill.now.room, fill.bodies);
   std::vector<FillOffer> offers;
   for (const Species& species : catalog.species) {
-    const bool here = std::any_of(fill.stock.begin(), fill.stock.end(), [&](const Kept& kept) {
+    const bool here = std::any_of(fill.now.stock.begin(), fill.now.stock.end(), [&](const Kept& kept) {
       return kept.id == species.id || nearly_doubles(*kept.species, species);
     });
     if (here) continue;
@@ -141,7 +141,7 @@ TEST(Fill, FindsTheListsThatTryingAllFinds) {
     }
     // Whether anything but the number of kinds and their good sizes limits it.
     FillPlan free = fill_plan(one.plan, catalog, {});
-    LargestSearch largest(one.plan, catalog, free.stock, free.now.volume, free.now.room, free.bodies);
+    LargestSearch largest(one.plan, catalog, free.now.stock, free.now.volume, free.now.room, free.bodies);
     std::vector<int> most;
     for (const Species& species : catalog.species)
       if (const auto offer = offer_of(free, largest, species)) most.push_back(offer->for_kind + offer->most * offer->for_each);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "share/advice_json.h"
 
-#include "share/json_out.h"
+#include "share/assessment_json.h"
 
 namespace shoalwright {
 
@@ -24,13 +24,10 @@ std::string suggestions_json(const std::vector<Suggestion>& suggestions) {
   for (const Suggestion& one : suggestions) {
     out.begin_object().member("species", one.answer.species).member("count", one.count).member("fit", name_of(one.fit));
     out.key("first");
-    if (one.first) {
-      const Tightest& first = *one.first;
-      out.begin_object().member("margin", first.margin).member("value", first.value).member("unit", first.unit);
-      out.member("animals", first.animals).member("set_by", first.set_by).end_object();
-    } else {
+    if (one.first)
+      write(out, *one.first);
+    else
       out.null();
-    }
     out.member("findings", one.findings).end_object();
   }
   out.end_list();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "share/assessment_json.h"
 
-#include "share/json_out.h"
 #include "share/patch.h"
 
 namespace shoalwright {
@@ -84,12 +83,12 @@ void write(JsonOut& out, const Finding& finding) {
   out.member("source", finding.source).end_object();
 }
 
+}  // namespace
+
 void write(JsonOut& out, const Tightest& tightest) {
   out.begin_object().member("margin", tightest.margin).member("value", tightest.value).member("unit", tightest.unit);
   out.member("animals", tightest.animals).member("set_by", tightest.set_by).end_object();
 }
-
-}  // namespace
 
 std::string assessment_json(const Assessment& assessment) {
   JsonOut out;

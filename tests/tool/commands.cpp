@@ -38,34 +38,23 @@ Result<Plan> read_plan_file(const std::string& path) {
   return text ? read_plan(*text) : Result<Plan>(text.error());
 }
 
-Answer assess_file(const Catalog& catalog, const std::string& path) {
-  const Result<Plan> plan = read_plan_file(path);
-  return plan ? Answer{.out = assessment_json(assess(*plan, catalog))} : refuse(plan.error());
-}
+/// A command that answers about a plan.
+struct OfPlan {
+  std::string_view command;
+  std::string (*answer)(const Plan& plan, const Catalog& catalog);
+};
+constexpr OfPlan of_plan[] = {
+    {"assess", [](const Plan& plan, const Catalog& catalog) { return assessment_json(assess(plan, catalog)); }},
+    {"suggest", [](const Plan& plan, const Catalog& catalog) { return suggestions_json(suggestions_for(plan, catalog)); }},
+    {"least-tank", [](const Plan& plan, const Catalog& catalog) { return least_tanks_json(least_tanks(plan, catalog)); }},
+    {"mend", [](const Plan& plan, const Catalog& catalog) { return mends_json(mend(plan, catalog)); }},
+    {"recipe", [](const Plan& plan, const Catalog& catalog) { return recipe_json(recipe_card(plan, catalog)); }},
+    {"link", [](const Plan& plan, const Catalog& catalog) { return encode_link(plan, catalog); }},
+};
 
-Answer recipe_of_file(const Catalog& catalog, const std::string& path) {
-  const Result<Plan> plan = read_plan_file(path);
-  return plan ? Answer{.out = recipe_json(recipe_card(*plan, catalog))} : refuse(plan.error());
-}
-
-Answer suggest_file(const Catalog& catalog, const std::string& path) {
-  const Result<Plan> plan = read_plan_file(path);
-  return plan ? Answer{.out = suggestions_json(suggestions_for(*plan, catalog))} : refuse(plan.error());
-}
-
-Answer least_tank_of_file(const Catalog& catalog, const std::string& path) {
-  const Result<Plan> plan = read_plan_file(path);
-  return plan ? Answer{.out = least_tanks_json(least_tanks(*plan, catalog))} : refuse(plan.error());
-}
-
-Answer mend_file(const Catalog& catalog, const std::string& path) {
-  const Result<Plan> plan = read_plan_file(path);
-  return plan ? Answer{.out = mends_json(mend(*plan, catalog))} : refuse(plan.error());
-}
-
-Answer link_file(const Catalog& catalog, const std::string& path) {
-  const Result<Plan> plan = read_plan_file(path);
-  return plan ? Answer{.out = encode_link(*plan, catalog)} : refuse(plan.error());
+const OfPlan* find_of_plan(std::string_view command) {
+  const auto at = std::find_if(std::begin(of_plan), std::end(of_plan), [&](const OfPlan& one) { return one.command == command; });
+  return at == std::end(of_plan) ? nullptr : at;
 }
 
 /// The best lists for a plan; the time is that of the search.
@@ -131,28 +120,25 @@ Answer check_file(const std::string& path) {
 Answer run_command(const std::vector<std::string>& arguments) {
   const std::string command = arguments.empty() ? "" : arguments[0];
   const bool instance = command == "fill" && arguments.size() == 3 && arguments[1] == "--instance";
-  constexpr std::string_view of_one[] = {"assess", "suggest", "least-tank", "mend", "fill", "link", "recipe", "open", "check"};
+  const OfPlan* about_plan = find_of_plan(command);
+  const bool of_one = about_plan || command == "fill" || command == "open" || command == "check";
   const bool known = instance || (command == "largest" && arguments.size() == 3) ||
-                     (arguments.size() == 2 && arguments[1] != "--instance" &&
-                      std::find(std::begin(of_one), std::end(of_one), command) != std::end(of_one));
+                     (of_one && arguments.size() == 2 && arguments[1] != "--instance");
   if (!known)
     return Answer{.code = bad_input,
                   .error =
                       "Use: shoal assess PLAN.json, shoal suggest PLAN.json, shoal largest PLAN.json SPECIES, shoal least-tank "
                       "PLAN.json, shoal mend PLAN.json, shoal recipe PLAN.json, shoal fill PLAN.json, shoal fill --instance "
-                      "FILE, shoal link "
-                      "PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
+                      "FILE, shoal link PLAN.json, shoal open LINK or shoal check TABLE.csv; - reads stdin."};
   if (instance) return fill_instance(arguments[2]);
   if (command == "check") return check_file(arguments[1]);
   const Catalog catalog = builtin_catalog();
-  if (command == "assess") return assess_file(catalog, arguments[1]);
+  if (about_plan) {
+    const Result<Plan> plan = read_plan_file(arguments[1]);
+    return plan ? Answer{.out = about_plan->answer(*plan, catalog)} : refuse(plan.error());
+  }
   if (command == "largest") return largest_in_file(catalog, arguments[1], arguments[2]);
-  if (command == "suggest") return suggest_file(catalog, arguments[1]);
-  if (command == "least-tank") return least_tank_of_file(catalog, arguments[1]);
   if (command == "fill") return fill_file(catalog, arguments[1]);
-  if (command == "mend") return mend_file(catalog, arguments[1]);
-  if (command == "recipe") return recipe_of_file(catalog, arguments[1]);
-  if (command == "link") return link_file(catalog, arguments[1]);
   return open_link(catalog, arguments[1]);
 }
 

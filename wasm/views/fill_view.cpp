@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 
 #include "advice/shelf_list.h"
 #include "advice/suggest.h"
@@ -16,7 +15,6 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/sheet_card.h"
-#include "views/slice.h"
 
 namespace shoalwright {
 
@@ -38,21 +36,11 @@ void wish(Desk& desk, const FillWishes& wishes, const std::string& name) {
   desk.out.push_back(EditPlan{std::move(plan), name, "wishes"});
 }
 
-void go_on(const Ui& ui, FillDesk& mine, const Look& look) {
-  if (!mine.search || !(mine.of == look.plan)) {
-    mine.search.reset();
-    mine.of = look.plan;
-    mine.search = std::make_unique<FillSearch>(mine.of, look.catalog, look.shown_bodies);
-    mine.done = mine.stopped = false;
-    mine.found = {};
-  }
-  if (mine.done || mine.stopped) return;
-  using Clock = std::chrono::steady_clock;
-  const Clock::time_point begin = Clock::now();
-  while (!mine.done && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < slice_ms(ui))
-    mine.done = mine.search->step();
-  mine.found = mine.search->found();
-  platform::wake(1);
+/// A slice of the search, unless it was stopped over this very plan.
+void go_on(FillDesk& mine, const Ui& ui, const Look& look) {
+  mine.stopped = mine.stopped && mine.work.of == look.plan;
+  if (mine.stopped) return;
+  if (go_on(mine.work, ui, look)) mine.found = mine.work.search->found();
 }
 
 void draw_heading(Ui& ui, Stack& stack, std::string_view words) {
@@ -188,7 +176,7 @@ void draw_list(Desk& desk, Stack& stack, const FilledStock& list, std::size_t nt
 std::string state_words(const FillDesk& mine) {
   if (!mine.found.why_none.empty()) return mine.found.why_none;
   if (mine.stopped) return "Stopped: there may be better ones.";
-  if (!mine.done) return "Looking…";
+  if (!mine.work.done) return "Looking…";
   return mine.found.proven ? "All were gone through: none does better by these wishes."
                            : "The best that was found: there may be better ones.";
 }
@@ -196,7 +184,7 @@ std::string state_words(const FillDesk& mine) {
 }  // namespace
 
 void draw_fill(Ui& ui, const Look& look, const Box& box, FillDesk& mine, Actions& out) {
-  go_on(ui, mine, look);
+  go_on(mine, ui, look);
   Desk desk{ui, look, mine, wishes_of(look.plan), out};
   const SheetCard card = begin_sheet(ui, "fill", box, {560, 900}, "What could go in", out);
   Column column = begin_column(ui, "fill.all", card.body, ui.palette->raised, true);
@@ -210,7 +198,7 @@ void draw_fill(Ui& ui, const Look& look, const Box& box, FillDesk& mine, Actions
   draw_named_wishes(desk, stack);
   const Box state = stack.take(34);
   const std::string words = state_words(mine);
-  const bool going = !mine.done && !mine.stopped;
+  const bool going = !mine.work.done && !mine.stopped;
   draw_text(pen, medium(type::small), {state.x, state.y + 9}, ui.palette->ink,
             elided(pen, medium(type::small), words, state.w - (going ? 70 : 0)));
   add_spot(ui, "fill.state", state, words);

@@ -1,19 +1,17 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <memory>
-
 #include "app/look.h"
 #include "draw/ui.h"
 #include "fill/fill.h"
+#include "views/slices.h"
 
 namespace shoalwright {
 
 /// What could go into the tank, while the sheet is open.
 struct FillDesk {
-  Plan of;
-  std::unique_ptr<FillSearch> search;  ///< of `of`
-  bool done = false, stopped = false;
+  SlicedSearch<FillSearch> work;
+  bool stopped = false;  ///< by the keeper, over the plan that it is of
   Filled found;
 };
 

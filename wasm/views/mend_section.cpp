@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Above all sections while something is to fix or a strain: how many, and the ways to put it right.
 #include <algorithm>
-#include <chrono>
 
 #include "app/retold.h"
 #include "draw/buttons.h"
@@ -9,7 +8,6 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/pane.h"
-#include "views/slice.h"
 
 namespace shoalwright {
 
@@ -30,22 +28,6 @@ std::string verdict(const Assessment& assessment) {
   if (fix > 0) words = std::to_string(fix) + " to fix";
   if (strains > 0) words += (words.empty() ? "" : ", ") + counted(strains, "strain", "strains");
   return words;
-}
-
-void go_on(const Ui& ui, MendDesk& desk, const Look& look) {
-  if (!desk.search || !(desk.of == look.plan)) {
-    desk.of = look.plan;
-    desk.search = std::make_unique<MendSearch>(desk.of, look.catalog, look.shown_bodies);
-    desk.done = false;
-    desk.found = {};
-  }
-  if (desk.done) return;
-  using Clock = std::chrono::steady_clock;
-  const Clock::time_point begin = Clock::now();
-  while (!desk.done && std::chrono::duration<double, std::milli>(Clock::now() - begin).count() < slice_ms(ui))
-    desk.done = desk.search->step();
-  desk.found = desk.search->found();
-  platform::wake(1);
 }
 
 /// One way: what is done, line by line, and the button that does it.
@@ -112,9 +94,9 @@ void draw_mend(Pane& pane) {
   }
   pane.y += 34;
   if (desk.open) {
-    go_on(ui, desk, pane.look);
+    if (go_on(desk.work, ui, pane.look)) desk.found = desk.work.search->found();
     for (std::size_t i = 0; i < desk.found.mends.size(); ++i) draw_way(pane, desk.found.mends[i], i);
-    if (!desk.done)
+    if (!desk.work.done)
       draw_note(pane, desk.found.mends.empty() ? "Looking for the least that helps…" : "Looking for another way…");
     else if (!desk.found.why_none.empty())
       draw_note(pane, retold(pane.look.measures, desk.found.why_none));

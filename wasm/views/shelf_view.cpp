@@ -20,7 +20,7 @@
 #include "views/shelf_by_tap.h"
 #include "views/shelf_card.h"
 #include "views/shelf_shop.h"
-#include "views/slice.h"
+#include "views/slices.h"
 #include "views/species_more.h"
 
 namespace shoalwright {

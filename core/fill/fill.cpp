@@ -28,6 +28,9 @@ bool mended_by_more(std::string_view rule) {
   return std::find(std::begin(rules), std::end(rules), rule) != std::end(rules);
 }
 
+/// Kinds of which a list has one at most.
+bool crowd_out(const FillOffer& a, const FillOffer& b) { return (a.show && b.show) || nearly_doubles(*a.species, *b.species); }
+
 using Groups = std::vector<GroupChosen>;  ///< positions in the offers
 
 /// A part that fails: no list has all of its groups at these counts or more; of an `exact` one only at just these counts.
@@ -139,7 +142,7 @@ void FillState::begin() {
   }
   for (std::size_t i = 0; i < offers.size(); ++i)
     for (std::size_t j = i + 1; j < offers.size(); ++j)
-      if (!(offers[i].must && offers[j].must) && nearly_doubles(*offers[i].species, *offers[j].species))
+      if (!(offers[i].must && offers[j].must) && crowd_out(offers[i], offers[j]))
         problem.conflicts.emplace_back(static_cast<int>(i), static_cast<int>(j));
   const auto musts = std::count_if(offers.begin(), offers.end(), [](const FillOffer& one) { return one.must; });
   problem.most_species = std::max(fill.wishes.most_kinds, static_cast<int>(musts));

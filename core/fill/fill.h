@@ -28,7 +28,7 @@ struct FillState;
 
 /// Looks for the best lists by their score under the wishes that stand in the plan (fill/wishes.h). A list fits when it raises no
 /// harm and no strain that is not there, as grave and as much, without it, by all rules. Kinds that nearly double each other, or
-/// one of the plan, are not both chosen unless both are wished for.
+/// one of the plan, are not both chosen unless both are wished for; nor are two show fish.
 ///
 /// Method: the exact search of core/search over a problem that has every list which fits and some that do not: what adds up has
 /// limits as far as single kinds tell them, pairs that were found not to go together are in conflict. Its best list is judged by

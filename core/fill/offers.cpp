@@ -46,8 +46,17 @@ int water_tenths(const Windows& water, const Species& species) {
   return static_cast<int>(std::floor(10 * std::clamp(worst, 0.0, 1.0) + 0.5));
 }
 
+int tenths_for_sort(const Species& species) {
+  if (species.kind == "snail") return 0;
+  return species.kind == "shrimp" ? 10 : 20;
+}
+
+bool shows_one(const FillPlan& fill) {
+  return std::any_of(fill.now.stock.begin(), fill.now.stock.end(),
+                     [](const Kept& kept) { return kept.species && is_show_fish(*kept.species); });
+}
+
 int tenths_for_kind(const FillPlan& fill, const Species& species) {
-  int tenths = 20 + water_tenths(fill.now.water, species);
   const std::array<bool, 4> levels = levels_of(species);
   std::array<bool, 4> used{};
   for (const Kept& kept : fill.now.stock)
@@ -60,7 +69,8 @@ int tenths_for_kind(const FillPlan& fill, const Species& species) {
   bool colourful = false;
   const std::array<bool, colour_count> colours = colours_of(species);
   for (std::size_t i = 0; i < colours.size(); ++i) colourful = colourful || (colours[i] && fill.wishes.colours[i]);
-  return tenths + 10 * wished + 10 * colourful + (fill.now.stock.empty() ? 0 : 10 * fresh);
+  return tenths_for_sort(species) + water_tenths(fill.now.water, species) + 10 * wished + 10 * colourful +
+         (fill.now.stock.empty() ? 0 : 10 * fresh) + (is_show_fish(species) && !shows_one(fill) ? 20 : 0);
 }
 
 std::optional<std::size_t> shared_by(std::string_view rule, const FillPlan& fill, const FillOffer& offer) {
@@ -100,6 +110,11 @@ std::vector<Grade> raised_by(FillPlan& fill, const std::vector<std::pair<const S
   return grades;
 }
 
+bool is_show_fish(const Species& species) {
+  constexpr int most = 3;
+  return species.kind == "fish" && species.life.group.good <= most && species.mouth.eater != "grazer";
+}
+
 std::optional<FillOffer> offer_of(FillPlan& fill, LargestSearch& largest, const Species& species) {
   const Largest found = largest.find(species);
   FillOffer offer{.species = &species, .least = std::max(species.life.group.least, 1), .stopped_by = found.stopped_by};
@@ -117,6 +132,7 @@ std::optional<FillOffer> offer_of(FillPlan& fill, LargestSearch& largest, const 
   if (species.life.air_breather) offer.takes_at_least[breath] = 0;
   const std::vector<std::string>& must = fill.wishes.must;
   offer.must = std::find(must.begin(), must.end(), species.id) != must.end();
+  offer.show = is_show_fish(species);
   return offer;
 }
 

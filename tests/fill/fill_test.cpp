@@ -62,7 +62,9 @@ std::vector<FilledStock> by_trying_all(const Plan& plan, const Catalog& catalog)
     if (static_cast<int>(kinds.size()) == fill.wishes.most_kinds) return;
     for (std::size_t i = from; i < offers.size(); ++i) {
       const FillOffer& offer = offers[i];
-      if (std::any_of(kinds.begin(), kinds.end(), [&](const Species* kind) { return nearly_doubles(*kind, *offer.species); }))
+      if (std::any_of(kinds.begin(), kinds.end(), [&](const Species* kind) {
+            return nearly_doubles(*kind, *offer.species) || (is_show_fish(*kind) && is_show_fish(*offer.species));
+          }))
         continue;
       std::vector<const Species*> more = kinds;
       more.push_back(offer.species);
@@ -213,6 +215,20 @@ TEST(Fill, KeepsToWishes) {
   const Filled none = fill(wishing(plan, wishes), whole());
   EXPECT_TRUE(none.stocks.empty());
   EXPECT_NE(none.why_none, "");
+}
+
+TEST(Fill, ATankWithoutAShowFishGetsOneAndNoneGetsTwo) {
+  const auto shows = [](const FilledStock& list) {
+    return std::count_if(list.fresh.begin(), list.fresh.end(),
+                         [](const auto& one) { return is_show_fish(*find_species(whole(), one.first)); });
+  };
+  const PlanBuilder tank = a_plan().tank(98, 38, 44).planted(Planting::medium).kind("trigonostigma-heteromorpha", 10);
+  for (const FilledStock& list : fill(tank, whole()).stocks) EXPECT_EQ(shows(list), 1);
+  for (const FilledStock& list : fill(PlanBuilder(tank).kind("trichopodus-leerii", 3).plan(), whole()).stocks)
+    EXPECT_LE(shows(list), 1);
+  FillWishes both;
+  both.must = {"trichogaster-chuna", "apistogramma-cacatuoides"};
+  for (const FilledStock& list : fill(wishing(tank, both), whole()).stocks) EXPECT_EQ(shows(list), 2) << "both were wished for";
 }
 
 TEST(Fill, StoppedEarlyItHasAListThatFitsAndClaimsNothing) {

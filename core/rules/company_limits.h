@@ -62,6 +62,9 @@ inline constexpr int females_for_a_male = 2;
 /// Fish that dig uproot plants from this length on, cm.
 inline constexpr double digger_least_cm = 7;
 
+/// A male fighter beside other long fins: some ignore them, so practice is divided.
+inline constexpr Severity fighter_beside_fins[3] = {Severity::watch, Severity::strain, Severity::strain};
+
 /// Females of a fighting kind together: it can go well for months, so practice is divided.
 inline constexpr Severity female_fighters[3] = {Severity::watch, Severity::strain, Severity::harm};
 

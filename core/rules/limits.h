@@ -26,6 +26,9 @@ inline constexpr double error_volume_share = 0.06;  ///< three lengths
 
 // Water past a tolerated edge, in the quantity's own unit, and by how much two windows miss each other. Common practice, no
 // source; the frame of pH 6.5 to 9 for fresh water is that of the Canadian water quality guidelines (CCME).
+/// Fish of cool water, those that thrive at no more than this, bear more for days only: past it they ail in the long run. Common
+/// practice, no source.
+inline constexpr double cool_water_most_c = 24;
 inline constexpr Steps temperature_steps_c{0, error_temperature_c, 1, from(3)};
 inline constexpr Steps ph_steps{0, error_ph, 0.5, from(1)};
 inline constexpr Steps gh_steps_dgh{0, error_gh_dgh, 3, from(6)};

@@ -52,7 +52,7 @@ bool may_spawn(const Kept& kept) {
 }
 
 struct Deeds {
-  std::vector<Deed> bullied, guarded, harassed;
+  std::vector<Deed> bullied, guarded, rivals, rasped, harassed;
   std::vector<const Kept*> matched;  ///< aggressive kinds of like size
 };
 
@@ -62,6 +62,8 @@ void deeds_of(const Facts& facts, const Kept& one, Deeds& deeds) {
   const auto guarding = guards_eggs(species) && may_spawn(one) && facts.volume.gross_l > 0
                             ? grade(rounded(1 - facts.volume.gross_l / limits::guarding_least_l), limits::volume_short)
                             : std::nullopt;
+  const std::optional<Sexes> sexes = sexes_of(one);
+  const bool all_female = sexes && sexes->males == 0;
   const auto short_of_room = toward == Toward::semi && !guarding ? shortness(facts, species) : std::nullopt;
   for (const Kept& other : facts.stock) {
     if (&other == &one || !other.species || is_invertebrate(*other.species) || is_said_by_mouth(species, *other.species) ||
@@ -78,6 +80,10 @@ void deeds_of(const Facts& facts, const Kept& one, Deeds& deeds) {
       deeds.bullied.push_back({&one, &other, severity, 0});
     } else if (guarding) {
       deeds.guarded.push_back({&one, &other, *guarding, 0});
+    } else if (takes_for_rival(species, *other.species) && !all_female) {
+      deeds.rivals.push_back({&one, &other, limits::fighter_beside_fins[static_cast<int>(facts.plan.strictness)], 0});
+    } else if (rasps_flanks(species, *other.species)) {
+      deeds.rasped.push_back({&one, &other, Severity::watch, 0});
     } else if (short_of_room && meet && is_weaker(*other.species, species)) {
       deeds.harassed.push_back({&one, &other, *short_of_room, 0});
     }
@@ -100,6 +106,26 @@ void tell_guarded(const Facts& facts, const Matter& matter, Finding& finding) {
                 names_of(matter.others) + "; in " + amount(facts.volume.gross_l, 0, "L") + " they have nowhere to go, from " +
                 amount(limits::guarding_least_l, 0, "L") + " on they keep their distance.";
   rest_on(finding, facts, matter.doers, "temper.to_others");
+  remedy_by_parting(facts.plan, matter, finding);
+}
+
+void tell_rivals(const Facts& facts, const Matter& matter, Finding& finding) {
+  finding.text =
+      heading_of(matter.doers) + does(matter.doers, " fights", " fight") + " long fins of " + name_or_number_of(matter.others);
+  finding.why = "A male takes long fins at his level for a rival's; " + names_of(matter.others) +
+                does(matter.others, " is", " are") + " torn, or tear" + does(matter.others, "s", "") +
+                " his, which are just as slow. One by itself is right, it is not lonely.";
+  rest_on(finding, facts, matter.doers, "temper.to_own_kind");
+  remedy_by_parting(facts.plan, matter, finding);
+}
+
+void tell_rasped(const Facts& facts, const Matter& matter, Finding& finding) {
+  finding.text =
+      heading_of(matter.doers) + does(matter.doers, " rasps flanks of ", " rasp flanks of ") + name_or_number_of(matter.others);
+  finding.why = "Grown, " + names_of(matter.doers) + does(matter.doers, " takes", " take") +
+                " to the slime of tall, slow fish; " + names_of(matter.others) + does(matter.others, " gets", " get") +
+                " sores. Not all of them do, and those that are fed enough greens do it less.";
+  rest_on(finding, facts, matter.doers, "mouth.eater");
   remedy_by_parting(facts.plan, matter, finding);
 }
 
@@ -166,10 +192,13 @@ void temperament(const Facts& facts, Found& out) {
     };
     add(deeds.bullied, tell_bullied);
     add(deeds.guarded, tell_guarded);
+    add(deeds.rivals, tell_rivals);
+    add(deeds.rasped, tell_rasped);
     add(deeds.harassed, tell_harassed);
   } else {
     std::vector<Deed> all = deeds.bullied;
     all.insert(all.end(), deeds.guarded.begin(), deeds.guarded.end());
+    all.insert(all.end(), deeds.rivals.begin(), deeds.rivals.end());
     all.insert(all.end(), deeds.harassed.begin(), deeds.harassed.end());
     add_grades("temperament", all, out);
   }

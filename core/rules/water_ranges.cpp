@@ -55,6 +55,14 @@ bool needs_hard_water(const Species& species) {
   return gh_range && gh_range->low >= limits::hard_water_low_dgh;
 }
 
+/// How warm a kind can be kept; more may be borne for days.
+double high_for_long(const Quantity& q, const Species& species) {
+  const Need& need = species.water.*q.need;
+  const bool cool = q.kind == Kind::temperature && (species.kind == "fish" || species.kind == "frog") && need.ideal &&
+                    need.ideal->high <= limits::cool_water_most_c;
+  return cool ? std::min(need.tolerated->high, limits::cool_water_most_c) : need.tolerated->high;
+}
+
 // The watch of GH is as wide as a share of the edge where that is more.
 Steps widened(Steps steps, double edge) {
   const double reach = std::max(steps.strain, limits::gh_watch_edge_share * edge);
@@ -83,12 +91,15 @@ struct Past {
 // How far the water that the tank has lies outside what one group lives in.
 std::optional<Past> past_edge(const Facts& facts, const Quantity& q, const Kept& kept, double now) {
   const std::optional<Range>& range = tolerated(kept, q);
-  if (!range || (now >= range->low && now <= range->high)) return std::nullopt;
-  Past past{&kept, now > range->high ? Side::over : Side::under, 0, 0, Severity::note};
-  past.edge = past.side == Side::over ? range->high : range->low;
+  if (!range) return std::nullopt;
+  const double high = high_for_long(q, *kept.species);
+  if (now >= range->low && now <= high) return std::nullopt;
+  Past past{&kept, now > high ? Side::over : Side::under, 0, 0, Severity::note};
+  past.edge = past.side == Side::over ? high : range->low;
   past.by = rounded(std::abs(now - past.edge));
   std::optional<Severity> severity = grade(past.by, steps_of(q, past.side, past.edge, *kept.species, facts.plan.strictness));
   if (!severity) return std::nullopt;
+  if (past.side == Side::over && now <= range->high) severity = at_most(*severity, Severity::strain);
   if (q.kind == Kind::gh && past.side == Side::under && past.by > limits::error_gh_dgh && now < limits::hard_water_harm_dgh &&
       needs_hard_water(*kept.species))
     severity = Severity::harm;
@@ -188,8 +199,10 @@ std::string lives(std::vector<Past> all, const Quantity& q) {
   std::vector<std::string> said;
   for (std::size_t i = 0; i < all.size() && i < most_named; ++i) {
     const std::string edge = in_unit(all[i].edge, q);
+    const bool for_days = all[i].side == Side::over && all[i].edge < tolerated(*all[i].kept, q)->high;
     said.push_back(name_of(*all[i].kept) + (i == 0 ? " lives " : " ") +
-                   (all[i].side == Side::over ? "up to " + edge : "from " + edge + " up"));
+                   (all[i].side == Side::over ? "up to " + edge : "from " + edge + " up") +
+                   (for_days ? ", warmer for days only" : ""));
   }
   return joined(said);
 }
@@ -206,12 +219,14 @@ void tell_past(const Facts& facts, const Quantity& q, const std::vector<Past>& a
   finding.why = std::string(aimed ? "The aim is " : "The tap has ") + with_name(now, q) + "; " + lives(all, q) + ".";
   rest_on(finding, facts, *worst.kept, q.field);
 
-  const Window& window = facts.water.*q.window;
-  if (!window.tolerated) {
+  std::optional<Range> window = (facts.water.*q.window).tolerated;
+  for (const Past& past : all)
+    if (window && past.side == Side::over) window->high = std::min(window->high, past.edge);
+  if (!window || window->low > window->high) {
     remedy_by_count(facts.plan, *worst.kept, 0, finding);
     return;
   }
-  const double aim = std::clamp(now, window.tolerated->low, window.tolerated->high);
+  const double aim = std::clamp(now, window->low, window->high);
   finding.edits = aim_water(facts, q.key, aim);
   const bool down = aim < now;
   if (q.kind == Kind::temperature) {

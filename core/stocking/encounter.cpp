@@ -121,6 +121,17 @@ bool is_fighter(const Species& species) {
          species.temper.rival_males;
 }
 
+bool takes_for_rival(const Species& fighter, const Species& other) {
+  return is_fighter(fighter) && fighter.temper.fins == "long" && other.kind == "fish" && other.temper.fins == "long" &&
+         !look_alike(fighter, other) && share_a_level(fighter, other);
+}
+
+bool rasps_flanks(const Species& grazer, const Species& other) {
+  return grazer.mouth.eater == "grazer" && grazer.temper.to_others != Toward::peaceful &&
+         grazer.size.adult_tl_cm >= rasper_least_cm && other.kind == "fish" && other.size.body == Body::short_deep &&
+         other.size.adult_tl_cm >= rasped_least_cm && other.temper.feeding_pace == "slow";
+}
+
 bool is_livebearer(const Species& species) { return species.breeding_mode == "livebearer"; }
 
 bool guards_eggs(const Species& species) {

@@ -77,6 +77,13 @@ bool is_outpaced(const Species& slow, const Species& fast);
 /// Fights its own kind to the death: a loner that is aggressive to it and whose males are rivals.
 bool is_fighter(const Species& species);
 
+/// A fighter with long fins takes those of another fish at its level for a rival's. Look-alikes are told apart from this.
+bool takes_for_rival(const Species& fighter, const Species& other);
+
+/// Large grazers that are no peaceful neighbours rasp the slime off tall, slow fish.
+bool rasps_flanks(const Species& grazer, const Species& other);
+inline constexpr double rasper_least_cm = 15, rasped_least_cm = 8;  ///< grown
+
 /// Bears live young.
 bool is_livebearer(const Species& species);
 

@@ -171,7 +171,7 @@ void follow_spot(Ui& ui, const Look& look, const OverlayStage& stage, PointerRes
     return;
   }
   // Asked once: an answer may be long in coming, and each wish draws a frame.
-  if (look.spread.version == 0 && !look.spread.wanted) out.push_back(AskWhoIsWhere{});
+  if (!look.spread.wanted) out.push_back(AskWhoIsWhere{});
   if (look.spread.version > 0) draw_spot_words(ui, look, stage, pointer);
 }
 

@@ -49,6 +49,12 @@ struct PointerRest {
   double since_s = 0;
 };
 void follow_spot(Ui& ui, const Look& look, const OverlayStage& stage, PointerRest& rest, Actions& out);
+/// Words of the lane stand about `middle`: no other words are to cover them.
+inline void take_for_words(const Pen& pen, std::string_view words, ImVec2 middle, std::vector<ImVec2>& taken) {
+  const float half = text_width(pen, medium(type::small), words) / 2;
+  for (const float x : {-half, 0.0f, half}) taken.push_back({middle.x + x, middle.y});
+}
+
 [[gnu::noinline]] void draw_spot_words(Ui& ui, const Look& look, const OverlayStage& stage, ImVec2 pointer);
 
 }  // namespace shoalwright

@@ -40,7 +40,7 @@ void begin_school(const Look& look, const Plan& plan, SwimState& mine) {
 }  // namespace
 
 void swim(const Ui& ui, const Look& look, const Plan& plan, SwimState& mine, std::vector<Shoal>& shoals) {
-  if (!look.preferences.swim || ui.reduced_motion) {
+  if (!look.preferences.swim || ui.reduced_motion || shoals.empty()) {
     mine.on = false;
     return;
   }

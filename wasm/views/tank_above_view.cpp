@@ -13,9 +13,8 @@ namespace shoalwright {
 
 namespace {
 
-/// The lane where it is, as a strip along its way.
-void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const PlanView& view,
-                     const std::vector<ImVec2>& letters) {
+/// The lane where it is, as a strip along its way. Its words go beside the letters, and are one more place taken.
+void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const PlanView& view, std::vector<ImVec2>& taken) {
   const GroupRoom* tight = tightest_lane(look.shown_assessment.room);
   const Lane& lane = shown_lane(look.shown_assessment.room);
   if (!(lane.cm > 0) || lane.path.size() < 2) return;
@@ -45,18 +44,18 @@ void draw_lane_strip(const Pen& pen, const Look& look, const Scene& scene, const
     for (const ImVec2 end : way)
       pen.dl->AddLine({end.x + across.x, end.y + across.y}, {end.x - across.x, end.y - across.y}, ink, 1.5f);
   }
-  // Beside the letters where the lane has room for that.
   if (!lane.circuit)
     for (const float share : {0.5f, 0.35f, 0.65f, 0.22f, 0.78f}) {
       const ImVec2 at{way[0].x + (way[1].x - way[0].x) * share, way[0].y + (way[1].y - way[0].y) * share};
-      if (std::any_of(letters.begin(), letters.end(),
+      if (std::any_of(taken.begin(), taken.end(),
                       [&](const ImVec2& one) { return std::abs(one.x - at.x) < 52 && std::abs(one.y - at.y) < 18; }))
         continue;
       middle = at;
       break;
     }
-  draw_tip(pen, {middle.x, middle.y - 10}, look.measures.length(lane.cm) + (lane.circuit ? ", half the way round" : " run"),
-           is_short ? pen.palette->call : pen.palette->edge, ink, Align::centre);
+  const std::string words = look.measures.length(lane.cm) + (lane.circuit ? ", half the way round" : " run");
+  draw_tip(pen, {middle.x, middle.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge, ink, Align::centre);
+  take_for_words(pen, words, middle, taken);
 }
 
 constexpr float letter_size = 15;
@@ -97,11 +96,12 @@ void draw_tank_above(Ui& ui, const Look& look, const Box& box, TankState& mine, 
       true, back_left, px, {back_left.x, back_left.y, front_right.x - back_left.x, front_right.y - back_left.y}};
   if (look.spread.version > 0) draw_overlay(pen, look, overlay, mine.overlay_above);
   const std::vector<ImVec2> letters = look.preferences.show_numbers ? letters_of(scene, view) : std::vector<ImVec2>();
-  if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view, letters);
+  std::vector<ImVec2> taken = letters;
+  if (look.preferences.show_lane) draw_lane_strip(pen, look, scene, view, taken);
   for (std::size_t i = 0; i < letters.size(); ++i) draw_letter(pen, piece_letter(static_cast<int>(i)), letters[i], letter_size);
   const Box glass{view.corner.x, view.corner.y, px * size.x, px * size.y};
   const PieceStage pieces{scene, true, {}, view, glass};
-  if (look.spread.version > 0) draw_overlay_words(pen, look, overlay, mine.overlay_above, letters);
+  if (look.spread.version > 0) draw_overlay_words(pen, look, overlay, mine.overlay_above, taken);
   draw_chosen(pen, look, pieces);
   pen.dl->PopClipRect();
   const Item tank = item(ui, "tank.above", area, "The tank from above", {.ring = Ring::inside, .allow_over = true});

@@ -208,7 +208,7 @@ std::optional<float> place_of_words(const Pen& pen, float from, float to, float 
 }
 
 /// The lane that most matters where it is: of the group that wants the most of it, else of the middle.
-void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::vector<ImVec2>& marks) {
+void draw_lane(const Pen& pen, const Look& look, const Stage& stage, std::vector<ImVec2>& marks) {
   const Room& room = look.shown_assessment.room;
   const GroupRoom* tight = tightest_lane(room);
   const Lane& lane = shown_lane(room);
@@ -235,8 +235,10 @@ void draw_lane(const Pen& pen, const Look& look, const Stage& stage, const std::
     words = run;
     x = place_of_words(pen, a.x, b.x, a.y, words, marks);
   }
-  draw_tip(pen, {x.value_or((a.x + b.x) / 2), a.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge,
+  const ImVec2 middle{x.value_or((a.x + b.x) / 2), a.y};
+  draw_tip(pen, {middle.x, middle.y - 10}, words, is_short ? pen.palette->call : pen.palette->edge,
            is_short ? pen.palette->call : pen.palette->ink, Align::centre);
+  take_for_words(pen, words, middle, marks);
 }
 
 void dashed_level(const Pen& pen, const Stage& stage, double depth_cm) {

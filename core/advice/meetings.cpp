@@ -12,13 +12,15 @@ namespace {
 
 constexpr Rule about_two[] = {temperament, predation, fin_nipping, invertebrate_predation, feeding, hybrid, look_alike_rivalry};
 
-bool speaks_of(const Finding& finding, const std::string& id) {
-  return std::find(finding.species.begin(), finding.species.end(), id) != finding.species.end();
+std::vector<Finding> found_in(const Facts& facts, const std::vector<Kept>& stock) {
+  const Facts of{facts.plan, facts.catalog, stock, facts.volume, facts.water, facts.room, facts.bodies, facts.load, facts.air};
+  Found found(Found::Keep::findings_at_once);
+  for (const Rule rule : about_two) rule(of, found);
+  return found.take_findings();
 }
 
-void keep_those_of(std::vector<Finding> all, const std::string& one, const std::string& other, std::vector<Finding>& kept) {
-  for (Finding& finding : all)
-    if (speaks_of(finding, one) && speaks_of(finding, other)) kept.push_back(std::move(finding));
+bool speaks_of(const Finding& finding, const std::string& id) {
+  return std::find(finding.species.begin(), finding.species.end(), id) != finding.species.end();
 }
 
 std::vector<Finding> ground_contended(const Facts& facts) {
@@ -38,16 +40,17 @@ Meetings meetings_of(const Plan& plan, const Catalog& catalog, BodyRooms& bodies
   Meetings out;
   for (const Kept& kept : groups) out.groups.push_back({kept.id, kept.count, levels_in_order(swim_levels(*kept.species))});
   const std::vector<Finding> contended = ground_contended(facts);
+  std::vector<Finding> alone;  // what a kind does among its own
+  for (const Kept& kept : groups)
+    for (Finding& finding : found_in(facts, {kept})) alone.push_back(std::move(finding));
   for (std::size_t a = 0; a < groups.size(); ++a)
     for (std::size_t b = a + 1; b < groups.size(); ++b) {
       ++out.pairs;
-      const std::vector<Kept> pair = by_id({groups[a], groups[b]});
-      const Facts between{plan, catalog, pair, facts.volume, facts.water, facts.room, bodies, facts.load, facts.air};
-      Found found(Found::Keep::findings_at_once);
-      for (const Rule rule : about_two) rule(between, found);
       Meeting meeting{a, b, {}};
-      keep_those_of(found.take_findings(), groups[a].id, groups[b].id, meeting.findings);
-      keep_those_of(contended, groups[a].id, groups[b].id, meeting.findings);
+      for (Finding& finding : found_in(facts, by_id({groups[a], groups[b]})))
+        if (!known_before(finding, alone)) meeting.findings.push_back(std::move(finding));
+      for (const Finding& finding : contended)
+        if (speaks_of(finding, groups[a].id) && speaks_of(finding, groups[b].id)) meeting.findings.push_back(finding);
       if (meeting.findings.empty()) continue;
       const auto worse = [](const Finding& x, const Finding& y) { return x.severity < y.severity; };
       std::stable_sort(meeting.findings.begin(), meeting.findings.end(), worse);

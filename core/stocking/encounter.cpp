@@ -17,12 +17,9 @@ namespace {
 constexpr double lives_there = 0.4, visits_the_top = 0.2;
 
 double index(const Species& eater, const Species& prey, double prey_cm) {
-  std::optional<Swallower> swallower = swallower_of(eater.mouth.eater);
-  if (!swallower || !(prey_cm > 0) || (eater.mouth.eater == "picker" && prey_cm >= picker_prey_cm)) return 0;
-  if (hunts_asleep(eater)) swallower->reach_share += night_reach_share;
-  if (eater.mouth.gape_share && swallower->gape_share > 0) swallower->gape_share = *eater.mouth.gape_share;
-  const double depth_share = prey.size.body_depth_share.value_or(usual_depth_share(prey.size.body));
-  return swallow_index(eater.size.adult_tl_cm, *swallower, prey_cm, depth_share);
+  const std::optional<Swallower> mouth = mouth_of(eater);
+  if (!mouth || !(prey_cm > 0) || (eater.mouth.eater == "picker" && prey_cm >= picker_prey_cm)) return 0;
+  return swallow_index(eater.size.adult_tl_cm, *mouth, prey_cm, depth_share_of(prey));
 }
 
 bool has_large_mouth(const Species& eater) { return eater.mouth.eater == "hunter" || eater.mouth.eater == "opportunist"; }
@@ -62,6 +59,18 @@ bool share_a_level(const Species& a, const Species& b) {
         (other[layer] >= used_layer_share || layer == main_layer(other)))
       return true;
   return false;
+}
+
+std::optional<Swallower> mouth_of(const Species& eater) {
+  std::optional<Swallower> mouth = swallower_of(eater.mouth.eater);
+  if (!mouth) return mouth;
+  if (hunts_asleep(eater)) mouth->reach_share += night_reach_share;
+  if (eater.mouth.gape_share && mouth->gape_share > 0) mouth->gape_share = *eater.mouth.gape_share;
+  return mouth;
+}
+
+double depth_share_of(const Species& species) {
+  return species.size.body_depth_share.value_or(usual_depth_share(species.size.body));
 }
 
 double swallowed(const Species& eater, const Species& prey) {

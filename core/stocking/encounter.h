@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "catalog/species.h"
+#include "stocking/swallow.h"
 
 namespace shoalwright {
 
@@ -22,6 +23,11 @@ std::array<bool, 4> levels_in_order(const SwimLevels& levels);
 
 /// Whether there is a third of the depth that both use (`used_layer_share` of stocking/limits.h, and where each is most).
 bool share_a_level(const Species& a, const Species& b);
+
+/// The mouth of a kind by its card; empty where that does not say how it eats, and for biters.
+std::optional<Swallower> mouth_of(const Species& eater);
+/// Depth of its body over its total length.
+double depth_share_of(const Species& species);
 
 /// How far the prey is within reach of the eater, both grown (stocking/swallow.h): 1 and more is eaten. 0 where the card does not
 /// say how the one eats, for biters, from whom no size is safe, and where the card rather than the mouth decides: shrimps of

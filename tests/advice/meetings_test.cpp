@@ -49,35 +49,41 @@ TEST(Meetings, LookAtEachPairOnce) {
   }
 }
 
+/// Of feeding those are named who come late; whose young alone are taken is left unsaid where somebody takes the grown ones.
+bool says_as_much(const Finding& one, const Finding& said, const std::string& a, const std::string& b) {
+  if (one.rule != said.rule) return false;
+  if (said.rule == "feeding") return one.severity == said.severity && has(one.species, said.species.front());
+  if (said.rule == "invertebrate-predation" && one.severity < said.severity) return has(one.species, a) || has(one.species, b);
+  return one.severity == said.severity && has(one.species, a) && has(one.species, b);
+}
+
 TEST(Meetings, SayWhatTheAssessmentSays) {
   int seen = 0;
   for (const NamedPlan& named : plans()) {
-    const Assessment assessment = assess(named.plan, the_catalog());
+    const std::vector<Finding> findings = assess(named.plan, the_catalog()).findings;
     const Meetings all = meetings_in(named.plan);
-    for (const Meeting& meeting : all.meetings) {
-      const std::string &a = all.groups[meeting.a].species, &b = all.groups[meeting.b].species;
+    const auto said_of = [&](const Finding& said, const std::string& a, const std::string& b) {
+      return std::any_of(findings.begin(), findings.end(), [&](const Finding& one) { return says_as_much(one, said, a, b); });
+    };
+    for (const Meeting& meeting : all.meetings)
       for (const Finding& said : meeting.findings) {
         ++seen;
-        EXPECT_TRUE(std::any_of(assessment.findings.begin(), assessment.findings.end(),
-                                [&](const Finding& one) {
-                                  return one.rule == said.rule && one.severity == said.severity && has(one.species, a) &&
-                                         has(one.species, b);
-                                }))
+        EXPECT_TRUE(said_of(said, all.groups[meeting.a].species, all.groups[meeting.b].species))
             << named.name << ": " << said.text;
       }
-    }
     // Nothing of the assessment is left out: whoever stands in a finding about two kinds meets another of it.
-    for (const Finding& finding : assessment.findings) {
+    const auto meets = [&](const std::string& id, const Finding& finding) {
+      return std::any_of(all.meetings.begin(), all.meetings.end(), [&](const Meeting& meeting) {
+        const std::string &a = all.groups[meeting.a].species, &b = all.groups[meeting.b].species;
+        if (a != id && b != id) return false;
+        return std::any_of(meeting.findings.begin(), meeting.findings.end(),
+                           [&](const Finding& said) { return says_as_much(finding, said, a, b); });
+      });
+    };
+    for (const Finding& finding : findings) {
       if (!is_about_two(finding)) continue;
       for (const std::string& id : finding.species)
-        EXPECT_TRUE(std::any_of(all.meetings.begin(), all.meetings.end(),
-                                [&](const Meeting& meeting) {
-                                  const std::string &a = all.groups[meeting.a].species, &b = all.groups[meeting.b].species;
-                                  return (a == id ? has(finding.species, b) : b == id && has(finding.species, a)) &&
-                                         std::any_of(meeting.findings.begin(), meeting.findings.end(),
-                                                     [&](const Finding& said) { return said.rule == finding.rule; });
-                                }))
-            << named.name << ": " << id << " in " << finding.text;
+        EXPECT_TRUE(meets(id, finding)) << named.name << ": " << id << " in " << finding.text;
     }
   }
   EXPECT_GT(seen, 30) << "the plans do not quarrel enough";

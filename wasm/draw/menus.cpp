@@ -5,6 +5,8 @@
 #include <cmath>
 #include <string>
 
+#include "draw/stepper.h"
+
 namespace shoalwright {
 namespace {
 
@@ -100,6 +102,17 @@ int select(Ui& ui, std::string_view id, const Box& box, std::span<const std::str
     end_menu(ui);
   }
   return picked;
+}
+
+int menu_stepper(Ui& ui, std::string_view id, std::string_view words, std::string_view value, bool less, bool more) {
+  const ImVec2 at = ImGui::GetCursorScreenPos();
+  const Pen pen = pen_of(ui);
+  const StepperLook look{.height = 26, .value_width = 32, .less = less, .more = more};
+  draw_text(pen, type::body, {at.x + 22, at.y + 6}, ui.palette->ink, words);
+  const int step = stepper(ui, id, {at.x + ui.menu_width - stepper_width(look) - 4, at.y + 2}, value, words, look);
+  ImGui::SetCursorScreenPos(at);
+  ImGui::Dummy({ui.menu_width, 30});
+  return step;
 }
 
 }  // namespace shoalwright

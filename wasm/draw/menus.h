@@ -30,4 +30,7 @@ bool menu_row(Ui& ui, std::string_view id, std::string_view words, const MenuRow
 void menu_heading(Ui& ui, std::string_view words);
 void menu_line(Ui& ui);
 
+/// A line of words with a stepper at its right; what was stepped, as `stepper` gives it.
+int menu_stepper(Ui& ui, std::string_view id, std::string_view words, std::string_view value, bool less, bool more);
+
 }  // namespace shoalwright

@@ -6,6 +6,7 @@
 
 #include "app/look.h"
 #include "draw/ui.h"
+#include "views/meetings_view.h"
 #include "views/mend_view.h"
 
 namespace shoalwright {
@@ -19,6 +20,7 @@ struct AssessmentState {
   double held_from = 0, held_to = 0;  ///< ends of its axis, which stay meanwhile
   double held_scale = 0;              ///< top of the nitrate scale while its ceiling is dragged, else 0
   MendDesk mend;                      ///< ways to put the plan right
+  MeetingsDesk meetings;              ///< who meets whom
   bool foot = false;                  ///< whether the bar at the foot stands
 };
 

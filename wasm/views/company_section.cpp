@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "platform/platform.h"
 #include "views/pane.h"
 
 namespace shoalwright {
@@ -33,6 +34,7 @@ void draw_company_section(Pane& pane) {
   if (pane.y == top)
     draw_note(pane, pane.shown.stock.empty() ? "Nothing lives here yet."
                                              : "Group sizes, adult sizes and the lid were looked at: nothing to say.");
+  if (pane.shown.stock.size() > 1 && platform::rest_is_here()) draw_meetings(pane);
   end_section(pane);
 }
 

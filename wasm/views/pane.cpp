@@ -69,6 +69,7 @@ void draw_finding(Pane& pane, const Told& told, const Finding& found, const std:
   if (loud(found.severity) && !greyed) pane.loud.push_back({section_of(found), found.severity, pane.y});
   FindingAnswer answer;
   pane.y += finding(pane.ui, id, pane.at(), pane.w, card, answer);
+  if (why_open && platform::rest_is_here()) draw_to_scale(pane, told, found);
   if (answer.why && !pane.mine.open_why.erase(id)) pane.mine.open_why.insert(id);
   if (answer.know) pane.out.push_back(Know{found.rule, found.species, !known});
   if (answer.pressed == 0)

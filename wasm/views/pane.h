@@ -48,6 +48,14 @@ void draw_findings(Pane& pane, Section section);
 /// second file is there.
 [[gnu::noinline]] void draw_mend(Pane& pane);
 
+/// The two that a finding is about drawn to one scale, below its card; nothing where their bodies are not what it is about. Spot:
+/// `to_scale/<species>/<species>`. Call it once the second file is there.
+[[gnu::noinline]] void draw_to_scale(Pane& pane, const Told& told, const Finding& finding);
+
+/// Who meets whom, below the findings about company. Spots: `meetings`, `meetings.lanes`, `meetings/<n>`, `meetings/<n>/arc`.
+/// Call it once the second file is there.
+[[gnu::noinline]] void draw_meetings(Pane& pane);
+
 void draw_water_section(Pane& pane);
 void draw_room_section(Pane& pane);
 void draw_load_section(Pane& pane);

@@ -14,6 +14,7 @@
 #include "notebook/say.h"
 #include "platform/platform.h"
 #include "views/edit_wish.h"
+#include "views/losses_view.h"
 #include "views/species_more.h"
 #include "views/stock_words.h"
 
@@ -30,18 +31,6 @@ void change_count(const Look& look, const Kept* now, int step, Actions& out) {
   const Kept& kept = *now;
   const int count = kept.count + step;
   if (count >= 1) out.push_back(edit_wish(look, SetCount{.species = kept.id, .count = count}));
-}
-
-/// A line of the menu: words, and a stepper at its right.
-int menu_stepper(Ui& ui, const std::string& id, const std::string& words, const std::string& value, bool less, bool more) {
-  const ImVec2 at = ImGui::GetCursorScreenPos();
-  const Pen pen = pen_of(ui);
-  const StepperLook look{.height = 26, .value_width = 32, .less = less, .more = more};
-  draw_text(pen, type::body, {at.x + 22, at.y + 6}, ui.palette->ink, words);
-  const int step = stepper(ui, id, {at.x + ui.menu_width - stepper_width(look) - 4, at.y + 2}, value, words, look);
-  ImGui::SetCursorScreenPos(at);
-  ImGui::Dummy({ui.menu_width, 30});
-  return step;
 }
 
 /// Of the two sexes one is stepped; what is left of the group stays unsexed.
@@ -72,6 +61,7 @@ void row_menu(Ui& ui, const Look& look, const Kept& kept, const Box& anchor, Sto
       step != 0)
     out.push_back(edit_wish(look, SetHave{.species = kept.id, .have = kept.have + step}));
   if (kept.species) sexes_menu(ui, look, kept, out);
+  if (platform::rest_is_here()) losses_menu(ui, look, kept, out);
   menu_line(ui);
   if (kept.species && menu_row(ui, "stock.page", "All about it", {.key = "I"})) out.push_back(ShowSpecies{kept.id});
   if (menu_row(ui, "stock.out", "Take out", {.key = "Delete"})) wish_and_tell(look, TakeOut{kept.id}, out);
@@ -200,6 +190,8 @@ void draw_stock(Ui& ui, const Look& look, const Box& box, StockState& mine, Acti
   for (const Kept& kept : stock) {
     const auto was = std::find_if(before.begin(), before.end(), [&](const Kept& one) { return one.id == kept.id; });
     one_row(ui, look, stack.take(row_height), kept, was == before.end() ? nullptr : &*was, ++number, mine, out);
+    if (was != before.end() && !plan.log_json.empty() && platform::have_rest())
+      stack.skip(draw_losses(ui, look, {stack.box.x, stack.y(), stack.box.w, 0}, *was, out));
   }
   if (platform::rest_is_here()) {
     const ButtonLook quiet{.small = true, .icon = Icon::plus};

@@ -29,6 +29,15 @@ bool has_company(const Species& species) {
   return false;
 }
 
+/// Who fits before who does not, fish and frogs before what cleans up after them, then by how much is spare.
+bool fits_closer(const ShelfRow& a, const ShelfRow& b) {
+  const auto rank = [](const ShelfRow& row) {
+    const bool cleans = row.species->kind == "shrimp" || row.species->kind == "snail";
+    return 2 * (row.answer->fit != ShelfFit::over) + !cleans;
+  };
+  return rank(a) != rank(b) ? rank(a) > rank(b) : a.answer->closeness > b.answer->closeness;
+}
+
 }  // namespace
 
 std::vector<std::string> names_of(const ShelfFilter& filter) {
@@ -77,8 +86,7 @@ void put_in_order(std::vector<ShelfRow>& rows, ShelfOrder order) {
   if (order == ShelfOrder::closest_first || order == ShelfOrder::lacking_first) {
     sort_stable(rows, [&](const ShelfRow& a, const ShelfRow& b) {
       if (!a.answer || !b.answer) return a.answer && !b.answer;
-      return order == ShelfOrder::closest_first ? a.answer->closeness > b.answer->closeness
-                                                : a.answer->usefulness() > b.answer->usefulness();
+      return order == ShelfOrder::closest_first ? fits_closer(a, b) : a.answer->usefulness() > b.answer->usefulness();
     });
     return;
   }

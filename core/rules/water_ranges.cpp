@@ -97,9 +97,14 @@ std::optional<Past> past_edge(const Facts& facts, const Quantity& q, const Kept&
   Past past{&kept, now > high ? Side::over : Side::under, 0, 0, Severity::note};
   past.edge = past.side == Side::over ? high : range->low;
   past.by = rounded(std::abs(now - past.edge));
-  std::optional<Severity> severity = grade(past.by, steps_of(q, past.side, past.edge, *kept.species, facts.plan.strictness));
+  const auto graded = [&](double by) {
+    return grade(by, steps_of(q, past.side, past.edge, *kept.species, facts.plan.strictness));
+  };
+  std::optional<Severity> severity = graded(past.by);
   if (!severity) return std::nullopt;
-  if (past.side == Side::over && now <= range->high) severity = at_most(*severity, Severity::strain);
+  // Warm for long only wears a fish down; what it cannot live in is another matter.
+  if (past.side == Side::over && past.edge < range->high)
+    severity = graver(graded(rounded(now - range->high)), at_most(*severity, Severity::strain));
   if (q.kind == Kind::gh && past.side == Side::under && past.by > limits::error_gh_dgh && now < limits::hard_water_harm_dgh &&
       needs_hard_water(*kept.species))
     severity = Severity::harm;

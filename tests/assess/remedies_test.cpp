@@ -47,11 +47,13 @@ std::optional<double> amount_of(const Finding& finding, const Plan& plan, const 
 }
 
 /// A rule of water says three things: how far past an edge, that windows do not meet, that nothing is best for all. Cover says
-/// two: that hides are short, and shelter; a cycle that it is not done, and that arrivals press it.
+/// two: that hides are short, and shelter; a cycle that it is not done, and that arrivals press it; a filter that its media are
+/// few, and that it moves little.
 int matter_of(const Finding& finding) {
   if (finding.text.rfind("No shared ", 0) == 0) return 1;
   if (finding.text.find(" is best for all") != std::string::npos || finding.text.rfind("Only ", 0) == 0) return 2;
   if (finding.text.rfind("Arrivals follow", 0) == 0) return 4;
+  if (finding.text.rfind("Filter moves only", 0) == 0) return 5;
   return finding.text.rfind("Too few hides", 0) == 0 ? 3 : 0;
 }
 

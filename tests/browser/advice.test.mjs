@@ -104,3 +104,59 @@ describe('the least tank', () => {
     assert.ok(after.tank.length_cm < plan.tank.length_cm);
   }));
 });
+
+describe('who meets whom', () => {
+  test('a nipper beside long fins: an arc, the words of it, and both animals to scale', () => with_planner({ width: 1440, height: 900 }, async planner => {
+    for (const [words, species] of [['tiger barb', 'puntigrus-tetrazona'], ['angelfish', 'pterophyllum-scalare']]) {
+      await planner.click('shelf.search');
+      await planner.press('Control+a');
+      await planner.type(words);
+      await planner.press('Enter');
+      await planner.idle();
+      await planner.page.mouse.dblclick(...Object.values(await planner.point(`shelf.row/${species}`)));
+      await planner.idle();
+    }
+    await drawn(planner, 'meetings');
+    const column = await planner.point('water');
+    await planner.bring('meetings', column);
+    await planner.click('meetings');
+    await planner.bring('meetings/0', column);
+    await planner.bring('meetings/0/arc', column);
+    await planner.hover('meetings/0/arc');
+    await planner.picture('advice-meetings');
+    const why = Object.keys(await rects(planner)).find(id => id.startsWith('finding/predation/') && id.endsWith('/why'));
+    assert.ok(why, 'the angelfish eats somebody');
+    for (let turn = 0; turn < 30 && !((await rects(planner))[why]?.[3] > 0); turn++) {
+      await planner.page.mouse.move(column.x, 500);
+      await planner.page.mouse.wheel(0, -120);
+      await planner.idle(60);
+    }
+    await planner.click(why);
+    await drawn(planner, await planner.first('to_scale/'));
+    await planner.picture('advice-to-scale');
+  }));
+});
+
+describe('losses', () => {
+  test('four of a shoal are lost: the group asks what becomes of it, and each answer is one step', () => with_planner({ width: 1440, height: 900 }, async planner => {
+    const species = 'trigonostigma-heteromorpha';
+    await drawn(planner, 'stock.fill');
+    await planner.click(`stock.menu/${species}`);
+    for (let i = 0; i < 4; i++) await planner.click('stock.lost/more');
+    await planner.press('Escape');
+    const six = (await planner.state()).plan;
+    assert.equal(six.stock[0].count, 6);
+    assert.equal(six.log[0].lost[0].count, 4);
+    assert.match(six.log[0].date, /^\d{4}-\d\d-\d\d$/);
+    await planner.picture('advice-losses');
+    await planner.click(`stock.loss/${species}/top_up`);
+    const topped = (await planner.state()).plan;
+    assert.equal(topped.stock[0].count, 10);
+    assert.equal(topped.stock[0].have, 2, 'six swam, two of them are left');
+    await planner.press('Control+z');
+    assert.deepEqual((await planner.state()).plan, six);
+    await planner.click(`stock.loss/${species}/run_out`);
+    assert.equal((await rects(planner))[`stock.loss/${species}`], undefined);
+    assert.equal((await planner.state()).plan.stock[0].count, 6);
+  }));
+});

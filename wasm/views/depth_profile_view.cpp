@@ -47,8 +47,12 @@ void draw_profile(Ui& ui, const Look& look, const Box& box, float water_y, float
   for (int value = 0; float(value) <= top_l_cm + 0.01f; value += step)
     draw_text(pen, type::axis, {view.x + float(value) * view.px_per_l_cm, axis_y}, pen.palette->ink3, fixed_text(value, 0),
               Align::centre);
-  draw_text(pen, type::axis, {view.x, axis_y + 15}, pen.palette->ink3,
-            look.measures.us ? "L/cm (metric) of depth" : "L per cm of depth");
+  // Below the figures where there is room, else behind the last of them.
+  if (axis_y + 15 + type::axis.line <= box.bottom())
+    draw_text(pen, type::axis, {view.x, axis_y + 15}, pen.palette->ink3,
+              look.measures.us ? "L/cm (metric) of depth" : "L per cm of depth");
+  else
+    draw_text(pen, type::axis, {box.right() - 2, axis_y}, pen.palette->ink3, "L/cm", Align::right);
 
   if (profile.tightest < 0) {
     pen.dl->PopClipRect();

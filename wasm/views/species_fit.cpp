@@ -54,10 +54,11 @@ void draw_raised(SpeciesDesk& desk, Stack& stack, const Finding& finding, std::s
   draw_grade(pen, finding.severity, {stack.box.x + 7, top + 8}, 12);
   const std::string heading = std::string(grade_word(finding.severity)) + ": " + text;
   stack.skip(draw_wrapped(pen, medium(type::small), {x, stack.y()}, w, loud(finding.severity) ? p.call : p.ink, heading) + 1);
-  std::string fix = finding.remedy.empty() ? retold(m, finding.why, about) : retold(m, finding.remedy, about) + ".";
-  stack.skip(draw_wrapped(pen, type::small, {x, stack.y()}, w, p.ink2, fix) + 6);
+  std::string why = retold(m, finding.why, about);
+  if (!finding.remedy.empty()) why += (why.empty() ? "" : " ") + retold(m, finding.remedy, about) + ".";
+  stack.skip(draw_wrapped(pen, type::small, {x, stack.y()}, w, p.ink2, why) + 6);
   add_spot(desk.ui, "species.raised/" + std::to_string(index), {stack.box.x, top, stack.box.w, stack.y() - top},
-           heading + ". " + fix);
+           heading + ". " + why);
 }
 
 }  // namespace

@@ -116,7 +116,7 @@ describe('who meets whom', () => {
       await planner.page.mouse.dblclick(...Object.values(await planner.point(`shelf.row/${species}`)));
       await planner.idle();
     }
-    await drawn(planner, 'meetings');
+    await drawn(planner, 'stock.fill');
     const column = await planner.point('water');
     await planner.bring('meetings', column);
     await planner.click('meetings');

@@ -186,6 +186,7 @@ inline constexpr std::array<std::string_view, 56> mark_list{
     "heart-spot",  "cheek-stripe",   "head-patch",      "throat",       "belly-patch",   "rear-half",     "collar",
     "tail-colour", "tail-edge",      "tail-tips",       "flag-tail",    "coloured-fins", "clear-fins",    "dark-edges",
     "pale-edges",  "pale-tips",      "fin-dots",        "dark-dorsal",  "bright-eye",    "no-eye",        "glass"};
-inline constexpr std::array<std::string_view, 7> fin_shape_list{"plain", "long", "lyre", "threads", "veil", "fan", "sail"};
+inline constexpr std::array<std::string_view, 8> fin_shape_list{"plain", "long", "lyre", "threads",
+                                                                "veil",  "fan",  "sail", "sword"};
 
 }  // namespace shoalwright

@@ -50,8 +50,8 @@ AnimalLook animal_look(const Species::Look& look) {
     const char* word;
     Fins fins;
   };
-  constexpr FinWord fin_words[] = {{"long", Fins::longer}, {"lyre", Fins::lyre}, {"threads", Fins::threads},
-                                   {"veil", Fins::veil},   {"fan", Fins::fan},   {"sail", Fins::sail}};
+  constexpr FinWord fin_words[] = {{"long", Fins::longer}, {"lyre", Fins::lyre}, {"threads", Fins::threads}, {"veil", Fins::veil},
+                                   {"fan", Fins::fan},     {"sail", Fins::sail}, {"sword", Fins::sword}};
   for (const FinWord& one : fin_words) {
     if (look.fins == one.word) out.fins = one.fins;
   }

@@ -238,6 +238,18 @@ FishShape with_fins(Form form, Fins fins) {
       out.tail_bend = 0.02f;
       break;
     }
+    case Fins::sword: {
+      // The lower rays alone are drawn out, the rest of the tail stays as it is.
+      float half = 0, reach = 1;
+      for (const Vec p : out.tail) {
+        half = std::max(half, -p.y);
+        reach = std::max(reach, p.x);
+      }
+      std::erase_if(out.tail, [&](Vec p) { return p.y < -half * 0.45f; });
+      for (const Vec p : {Vec{0.95f, -0.6f}, Vec{1.2f, -0.8f}, Vec{2.7f, -1.02f}, Vec{0.9f, -1.04f}})
+        out.tail.push_back({1 + (reach - 1) * p.x, half * p.y});
+      break;
+    }
     case Fins::sail:
       // Higher and, what makes the sail, on a longer base.
       for (FinShape& fin : out.fins) {

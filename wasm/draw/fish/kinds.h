@@ -167,7 +167,7 @@ enum class Mark {
 };
 inline constexpr int mark_count = 55;
 
-enum class Fins { plain, longer, lyre, threads, veil, fan, sail };
+enum class Fins { plain, longer, lyre, threads, veil, fan, sail, sword };
 
 /// Which hand draws a form: most are fish, one outline with fins.
 enum class Build { fish, shrimp, crayfish, crab, snail, frog, ray };

@@ -29,6 +29,14 @@ std::optional<Range> range(const Json* object, std::string_view key) {
   return Range{value->items[0].number, value->items[1].number};
 }
 
+std::vector<std::string> texts(const Json* object, std::string_view key) {
+  std::vector<std::string> all;
+  const Json* list = member(object, key);
+  if (list == nullptr || list->kind != Json::Kind::list) return all;
+  for (const Json& one : list->items) all.push_back(one.text);
+  return all;
+}
+
 RestOfCard read(const Json& card) {
   RestOfCard rest;
   const Json* breeding = find(card, "breeding");
@@ -47,6 +55,9 @@ RestOfCard read(const Json& card) {
   const Json* kept_in = find(card, "water");
   rest.published_temperature_c = range(member(kept_in, "temperature_c"), "published");
   rest.published_ph = range(member(kept_in, "ph"), "published");
+  const Json* look = find(card, "look");
+  rest.male_colours = texts(member(look, "male"), "colours");
+  rest.female_colours = texts(member(look, "female"), "colours");
   return rest;
 }
 

@@ -22,6 +22,8 @@ struct RestOfCard {
     bool operator==(const Breeding&) const = default;
   } breeding;
   std::optional<Range> published_temperature_c, published_ph;  ///< as the named source prints them
+  /// Colours of a sex that looks unlike the card's picture, in the order of Species::Look; empty: as the picture.
+  std::vector<std::string> male_colours, female_colours;
   bool operator==(const RestOfCard&) const = default;
 };
 

@@ -120,6 +120,28 @@ TEST(SpeciesPage, SaysWhatTheKindIsAndWhereEachFactComesFrom) {
   EXPECT_TRUE(has(cautions, "Keep eight or more")) << "the note of the card";
 }
 
+TEST(SpeciesPage, ShowsMaleAndFemaleWhereTheyLookLikeTwo) {
+  for (const Theme theme : {Theme::light, Theme::dark}) {
+    ScreenKind kind;
+    kind.theme = theme;
+    Screen screen(kind);
+    open_page(screen, "xiphophorus-hellerii");
+    const std::string both = label_of(screen, "species.sexes");
+    EXPECT_TRUE(has(both, "Male, ")) << both;
+    EXPECT_TRUE(has(both, "Female, ")) << both;
+    screen.shoot(theme == Theme::light ? "species-sexes-light" : "species-sexes-dark");
+    open_page(screen, "hoplisoma-sterbai");
+    EXPECT_EQ(screen.spot("species.sexes"), nullptr) << "they look alike";
+  }
+  ScreenKind phone;
+  phone.width = 390;
+  phone.height = 844;
+  Screen screen(phone);
+  open_page(screen, "poecilia-reticulata");
+  EXPECT_NE(screen.spot("species.sexes"), nullptr);
+  screen.shoot("species-sexes-phone");
+}
+
 TEST(SpeciesPage, SaysWhatDroppingAGroupWouldRaiseAndHowToMendIt) {
   Screen screen({});
   open_page(screen, "pterygoplichthys-pardalis");

@@ -27,6 +27,11 @@ TEST(RestOfCard, HasBreedingAndLawOfEveryCard) {
       EXPECT_EQ(species->laws[i].region, card["legal"][i]["region"].get<std::string>());
       EXPECT_EQ(species->laws[i].effect, card["legal"][i]["effect"].get<std::string>());
     }
+    const auto colours = [&](const char* sex) {
+      return card["look"].value(sex, json::object()).value("colours", std::vector<std::string>());
+    };
+    EXPECT_EQ(rest.male_colours, colours("male")) << species->id;
+    EXPECT_EQ(rest.female_colours, colours("female")) << species->id;
     EXPECT_EQ(rest.published_temperature_c.has_value(), card["water"]["temperature_c"].contains("published")) << species->id;
   }
 }

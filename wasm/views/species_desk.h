@@ -24,6 +24,8 @@ void species_note(SpeciesDesk& desk, Stack& stack, std::string_view words);
 
 /// The tank from the front with a grown one in it, and beside it one of the size when sold, all at one scale.
 void draw_species_picture(SpeciesDesk& desk, Stack& stack, float most_height);
+/// Male and female side by side at one scale, of kinds whose sexes look like two.
+void draw_species_sexes(SpeciesDesk& desk, Stack& stack);
 /// How many fit, what gives first, what a good group would bring, with the remedies.
 void draw_species_fit(SpeciesDesk& desk, Stack& stack);
 /// Its ranges over the plan's window and water.

@@ -129,10 +129,12 @@ void draw_species_page(Ui& ui, const Look& look, const Box& box, SpeciesPageStat
     Stack left{{stack.box.x, stack.y(), left_w, 0}},
         right{{stack.box.x + left_w + gap, stack.y(), stack.box.w - left_w - gap, 0}};
     draw_species_picture(desk, left, 240);
+    draw_species_sexes(desk, left);
     draw_species_fit(desk, right);
     stack.skip(std::max(left.at, right.at) + 12);
   } else {
     draw_species_picture(desk, stack, 190);
+    draw_species_sexes(desk, stack);
     stack.skip(12);
     draw_species_fit(desk, stack);
     stack.skip(12);

@@ -116,7 +116,8 @@ describe('who meets whom', () => {
       await planner.page.mouse.dblclick(...Object.values(await planner.point(`shelf.row/${species}`)));
       await planner.idle();
     }
-    await drawn(planner, 'stock.fill');
+    await planner.page.waitForFunction(() => document.body.dataset.rest === 'here');
+    await planner.idle();
     const column = await planner.point('water');
     await planner.bring('meetings', column);
     await planner.click('meetings');

@@ -125,15 +125,15 @@ describe('who meets whom', () => {
     await planner.bring('meetings/0/arc', column);
     await planner.hover('meetings/0/arc');
     await planner.picture('advice-meetings');
-    const why = Object.keys(await rects(planner)).find(id => id.startsWith('finding/predation/') && id.endsWith('/why'));
-    assert.ok(why, 'the angelfish eats somebody');
+    const why = Object.keys(await rects(planner)).find(id => id.startsWith('finding/predation/') && id.endsWith('/hoplisoma-sterbai/why'));
+    assert.ok(why, 'the angelfish may choke on a corydoras');
     for (let turn = 0; turn < 30 && !((await rects(planner))[why]?.[3] > 0); turn++) {
       await planner.page.mouse.move(column.x, 500);
       await planner.page.mouse.wheel(0, -120);
       await planner.idle(60);
     }
     await planner.click(why);
-    await drawn(planner, await planner.first('to_scale/'));
+    await planner.bring('to_scale/pterophyllum-scalare/hoplisoma-sterbai', { x: column.x, y: 500 });
     await planner.picture('advice-to-scale');
   }));
 });

@@ -99,12 +99,9 @@ void draw_arc(const Pen& pen, const Arc& arc, Severity severity, bool pointed, f
   dashed_line(pen.dl, way, dash_edge_drop(), colour, stroke);
 }
 
-/// Where its number stands: near the middle, clear of capsules and of other numbers.
+/// Where its number stands: near the middle, beside the arc where it must, clear of capsules and of other numbers.
 ImVec2 number_place(const Arc& arc, const MeetingsLayout& layout, std::vector<ImVec2>& taken) {
-  ImVec2 best = arc.at(0.5f);
-  float best_clear = -1;
-  for (const float t : {0.5f, 0.43f, 0.57f, 0.36f, 0.64f, 0.29f, 0.71f, 0.22f, 0.78f, 0.15f, 0.85f}) {
-    const ImVec2 at = arc.at(t);
+  const auto clear_at = [&](ImVec2 at) {
     float clear = 100;
     for (const ImVec2& other : taken) clear = std::min(clear, std::hypot(other.x - at.x, other.y - at.y) - 2 * number_radius);
     for (const Capsule& capsule : layout.capsules) {
@@ -112,8 +109,18 @@ ImVec2 number_place(const Arc& arc, const MeetingsLayout& layout, std::vector<Im
                   dy = std::max({capsule.box.y - at.y, at.y - capsule.box.bottom(), 0.0f});
       clear = std::min(clear, std::hypot(dx, dy) - number_radius);
     }
-    if (clear > best_clear) best = at, best_clear = clear;
-    if (clear >= 1) break;
+    return clear;
+  };
+  ImVec2 best = arc.at(0.5f);
+  float best_clear = -100;
+  for (const float off : {0.0f, -9.0f, 9.0f, -16.0f, 16.0f}) {
+    for (const float t : {0.5f, 0.43f, 0.57f, 0.36f, 0.64f, 0.29f, 0.71f, 0.22f, 0.78f, 0.15f, 0.85f}) {
+      const ImVec2 on = arc.at(t), at{on.x, on.y + off};
+      const float clear = clear_at(at);
+      if (clear > best_clear) best = at, best_clear = clear;
+      if (best_clear >= 1) break;
+    }
+    if (best_clear >= 1) break;
   }
   taken.push_back(best);
   return best;

@@ -34,7 +34,7 @@ bool counts_animals(const std::string& rule) {
 // water, then what fewer animals would mend. adult-size repeats what a measure of the tank has said.
 int rank_of(const std::string& rule) {
   if (rule == "adult-size" || rule == "group-size") return 9;
-  if (counts_animals(rule)) return 5;
+  if (counts_animals(rule) || rule == "oxygen" || rule == "kh-low" || rule == "filter") return 5;
   if (rule.compare(0, 6, "water-") == 0) return 4;
   if (rule == "swim-lane" || rule == "tank-length") return 1;
   if (rule.compare(0, 5, "tank-") == 0) return 2;

@@ -171,6 +171,14 @@ TEST(Shelf, SaysALimitInItsNumber) {
   EXPECT_EQ(words(Measure::count, 0), "No room on the floor");
 }
 
+TEST(Shelf, AKindTooLongIsSaidToBeSoBeforeWhatFewerAnimalsWouldMend) {
+  for (const char* id : {"balantiocheilos-melanopterus", "pterophyllum-altum", "carassius-auratus"}) {
+    const ShelfAnswer answer = shelf_answer(plan_of("riverbank"), catalog(), kind(id));
+    ASSERT_TRUE(answer.first) << id;
+    EXPECT_EQ(answer.first->rule, "tank-length") << id << ": " << answer.first->text;
+  }
+}
+
 TEST(Shelf, AWaterTooHardIsSaidByHowMuch) {
   Plan plan = plan_of("riverbank");
   plan.stock.clear();
